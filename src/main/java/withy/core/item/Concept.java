@@ -1,0 +1,29 @@
+package withy.core.item;
+
+import withy.core.Term;
+
+/** What an item measures, in the words of the syllabus. */
+public enum Concept implements Term {
+  LATERAL_SIDE,
+  LATERAL_SHAPE,
+  LATERAL_LIGHT,
+  NUMBERING,
+  BUOYAGE_DIRECTION,
+  REGION,
+  PREFERRED_CHANNEL,
+  CARDINAL_IDENTITY,
+  CARDINAL_SIDE,
+  CARDINAL_LIGHT,
+  ISOLATED_DANGER,
+  SAFE_WATER,
+  SPECIAL_MARK,
+  EMERGENCY_WRECK,
+  REGULATORY_MARK,
+  FIXED_MARK,
+  LEADING_LINE,
+  CLEARANCE,
+  CHART_OVER_RULE,
+  LIGHT_CHARACTER,
+  LIGHT_RANGE,
+  PASSAGE
+}

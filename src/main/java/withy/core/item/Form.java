@@ -1,0 +1,13 @@
+package withy.core.item;
+
+import withy.core.Term;
+
+/** What kind of question an item puts. */
+public enum Form implements Term {
+  IDENTIFY,
+  SIDE,
+  CHANNEL_CHOICE,
+  CARDINAL_PASS,
+  DIRECTION,
+  LIGHT
+}

@@ -1,0 +1,26 @@
+package withy.core.scenario;
+
+import org.jspecify.annotations.Nullable;
+import withy.core.geometry.Bearing;
+import withy.core.mark.Appearance;
+import withy.core.mark.MarkKind;
+
+/**
+ * A mark as the boat sees it.
+ *
+ * @param bearing from the boat
+ * @param distance from the boat in metres, above 0
+ * @param label the number or letter it bears, null where it bears none
+ */
+public record SightedMark(
+    MarkKind kind,
+    Bearing bearing,
+    double distance,
+    @Nullable String label,
+    Appearance appearance) {
+  public SightedMark {
+    if (!(distance > 0)) {
+      throw new IllegalArgumentException("distance " + distance + " m is not above 0");
+    }
+  }
+}

@@ -1,0 +1,38 @@
+package withy.core.scenario;
+
+import org.jspecify.annotations.Nullable;
+import withy.core.geometry.Bearing;
+import withy.core.mark.ChannelIntent;
+import withy.core.mark.Travel;
+
+/**
+ * Where the boat is in relation to the buoyage, and what light there is to see by.
+ *
+ * @param travel none where the conventional direction does not matter
+ * @param buoyage the conventional direction; null only where travel is none
+ * @param intent the channel wanted at a junction, else null
+ * @param setting what the conventional direction comes from; null where it does not matter
+ * @param general the general direction along the coast where a local one overrides it, else null
+ */
+public record Situation(
+    Bearing heading,
+    Travel travel,
+    @Nullable Bearing buoyage,
+    TimeOfDay time,
+    View view,
+    @Nullable ChannelIntent intent,
+    @Nullable Setting setting,
+    @Nullable Bearing general) {
+  /**
+   * @throws IllegalArgumentException if travel is stated without a direction, or a light is seen by
+   *     day
+   */
+  public Situation {
+    if (travel != Travel.NONE && buoyage == null) {
+      throw new IllegalArgumentException("travel " + travel.id() + " needs a direction of buoyage");
+    }
+    if ((view == View.LIGHT) != (time == TimeOfDay.NIGHT)) {
+      throw new IllegalArgumentException("a " + view.id() + " view does not go with " + time.id());
+    }
+  }
+}
