@@ -1,0 +1,34 @@
+package withy.standard.measurement;
+
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Objects;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
+
+/** Published figures; the first line of each file names the document. */
+final class Figures {
+  private static final CSVFormat FORMAT =
+      CSVFormat.RFC4180.builder().setCommentMarker('#').setHeader().setSkipHeaderRecord(true).get();
+
+  private Figures() {}
+
+  static List<CSVRecord> of(String file) {
+    try (Reader reader =
+        new InputStreamReader(
+            Objects.requireNonNull(Figures.class.getResourceAsStream(file), file),
+            StandardCharsets.UTF_8)) {
+      return FORMAT.parse(reader).getRecords();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  static double number(CSVRecord row, String column) {
+    return Double.parseDouble(row.get(column));
+  }
+}
