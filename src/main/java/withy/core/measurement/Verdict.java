@@ -1,32 +1,23 @@
 package withy.core.measurement;
 
+import withy.core.Term;
+
 /** What a class is told of a concept. */
-public enum Verdict {
+public enum Verdict implements Term {
   /** Too few learners or answers to say anything. */
-  TOO_LITTLE("too-little"),
+  TOO_LITTLE,
   /** Most likely above the tolerance: teach it. */
-  WEAK("weak"),
+  WEAK,
   /** Perhaps above the tolerance. */
-  WATCH("watch"),
+  WATCH,
   /** Nothing says that it is above the tolerance. */
-  SOUND("sound");
+  SOUND;
 
   private static final int FEWEST_LEARNERS = 3;
   private static final int FEWEST_ANSWERS = 8;
   private static final int SHARE_OF_CLASS = 3;
   private static final double WEAK_FROM = 0.90;
   private static final double WATCH_FROM = 0.80;
-
-  private final String id;
-
-  Verdict(String id) {
-    this.id = id;
-  }
-
-  /** The word that stands for it in files. */
-  public String id() {
-    return id;
-  }
 
   /**
    * The verdict on a concept: none below three learners, a third of the class or eight answers.

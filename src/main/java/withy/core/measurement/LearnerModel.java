@@ -1,0 +1,135 @@
+package withy.core.measurement;
+
+import java.util.ArrayList;
+import java.util.List;
+import withy.core.response.OfferedOption;
+import withy.core.response.Response;
+
+/**
+ * What a learner may hold of one concept: knows it, holds one of its misconceptions, or guesses.
+ * One of these is true at a time, and each makes the options of an item more or less likely; the
+ * option chosen says which it is (Rudner 2009, Practical Assessment, Research and Evaluation 14(8),
+ * with the option in place of right and wrong).
+ *
+ * <ul>
+ *   <li>Knows: the key but for a slip, which falls on each other option alike.
+ *   <li>Holds a misconception that an option tempts: that option with the pull, else each other
+ *       alike. Where no option tempts it, as one who knows.
+ *   <li>Guesses: each option alike.
+ * </ul>
+ *
+ * <p>"Not sure" is taken as a wrong answer that points to no belief: a slip for one who knows, what
+ * the pull leaves for one who is tempted, any wrong option for one who guesses. An answer given
+ * freely, with no options, is taken as one of {@value #FREE_OPTIONS}; the belief named with it is
+ * the only one it is known to tempt.
+ *
+ * @param misconceptions of the concept, in the order of the states
+ * @param prior of knows, each misconception, guesses; adds up to 1
+ * @param learning share of every other state that moves to knows after an answer, since each is
+ *     followed at once by its explanation
+ */
+public record LearnerModel(List<String> misconceptions, List<Double> prior, double learning) {
+  static final double SLIP = 0.10;
+  private static final double PULL = 0.75;
+  private static final double KNOWS = 0.70;
+  private static final double MISTAKEN = 0.20;
+  private static final double GUESSES = 0.10;
+  private static final double LEARNING = 0.10;
+  private static final int FREE_OPTIONS = 4;
+
+  /**
+   * @throws IllegalArgumentException if the prior has not a share for each state
+   */
+  public LearnerModel {
+    misconceptions = List.copyOf(misconceptions);
+    prior = List.copyOf(prior);
+    if (prior.size() != misconceptions.size() + 2) {
+      throw new IllegalArgumentException(prior.size() + " shares of " + misconceptions);
+    }
+  }
+
+  /**
+   * The usual model: knows .70, the misconceptions .20 among them, guesses .10. A concept without
+   * misconceptions keeps the ratio of the other two.
+   */
+  public static LearnerModel of(List<String> misconceptions) {
+    int count = misconceptions.size();
+    double rest = count == 0 ? KNOWS + GUESSES : 1;
+    List<Double> prior = new ArrayList<>();
+    prior.add(KNOWS / rest);
+    misconceptions.forEach(each -> prior.add(MISTAKEN / count));
+    prior.add(GUESSES / rest);
+    return new LearnerModel(misconceptions, prior, LEARNING);
+  }
+
+  /**
+   * What is believed of a learner after answers on the concept.
+   *
+   * @param answers in the order in which they were given
+   */
+  public LearnerState after(String learner, String concept, List<Response> answers) {
+    double[] state = prior.stream().mapToDouble(Double::doubleValue).toArray();
+    for (Response answer : answers) {
+      weigh(state, answer);
+      learn(state);
+    }
+    return LearnerState.of(learner, concept, answers.size(), misconceptions, state);
+  }
+
+  private void weigh(double[] state, Response answer) {
+    double sum = 0;
+    for (int i = 0; i < state.length; i++) {
+      state[i] *= likelihood(i, answer);
+      sum += state[i];
+    }
+    for (int i = 0; i < state.length; i++) {
+      state[i] /= sum;
+    }
+  }
+
+  private void learn(double[] state) {
+    double learnt = (1 - state[0]) * learning;
+    for (int i = 1; i < state.length; i++) {
+      state[i] *= 1 - learning;
+    }
+    state[0] += learnt;
+  }
+
+  private double likelihood(int state, Response answer) {
+    int options = answer.offered().isEmpty() ? FREE_OPTIONS : answer.offered().size();
+    if (state == prior.size() - 1) {
+      return answer.option() == null ? 1 - 1.0 / options : 1.0 / options;
+    }
+    int tempting = state == 0 ? 0 : tempting(misconceptions.get(state - 1), answer);
+    if (tempting == 0) {
+      return knows(answer, options);
+    }
+    return tempted(misconceptions.get(state - 1), answer, options, tempting);
+  }
+
+  private static double knows(Response answer, int options) {
+    if (answer.correct()) {
+      return 1 - SLIP;
+    }
+    return answer.option() == null ? SLIP : SLIP / (options - 1);
+  }
+
+  private static double tempted(String belief, Response answer, int options, int tempting) {
+    if (answer.option() == null) {
+      return 1 - PULL;
+    }
+    boolean fell = belief.equals(answer.misconception());
+    return fell ? PULL / tempting : (1 - PULL) / (options - tempting);
+  }
+
+  private static int tempting(String belief, Response answer) {
+    if (answer.offered().isEmpty()) {
+      return belief.equals(answer.misconception()) ? 1 : 0;
+    }
+    int tempting = 0;
+    for (OfferedOption option : answer.offered()) {
+      tempting += belief.equals(option.misconception()) ? 1 : 0;
+    }
+    return tempting;
+  }
+}
