@@ -7,9 +7,27 @@ package withy.core.mark;
  */
 public enum Region {
   /** Entering, red is left to port. */
-  A,
+  A(Colour.RED, Colour.GREEN),
   /** Entering, red is left to starboard. */
-  B;
+  B(Colour.GREEN, Colour.RED);
+
+  private final Colour portHand;
+  private final Colour starboardHand;
+
+  Region(Colour portHand, Colour starboardHand) {
+    this.portHand = portHand;
+    this.starboardHand = starboardHand;
+  }
+
+  /** The colour of marks left to port with the conventional direction. */
+  public Colour portHand() {
+    return portHand;
+  }
+
+  /** The colour of marks left to starboard with the conventional direction. */
+  public Colour starboardHand() {
+    return starboardHand;
+  }
 
   /** The region that this one is not. */
   public Region other() {

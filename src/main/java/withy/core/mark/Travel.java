@@ -1,5 +1,6 @@
 package withy.core.mark;
 
+import java.util.Optional;
 import withy.core.Term;
 
 /**
@@ -9,5 +10,14 @@ import withy.core.Term;
 public enum Travel implements Term {
   WITH,
   AGAINST,
-  NONE
+  NONE;
+
+  /** What becomes of a side that is told for travelling with the buoyage; empty for none. */
+  Optional<Side> apply(Side withBuoyage) {
+    return switch (this) {
+      case WITH -> Optional.of(withBuoyage);
+      case AGAINST -> Optional.of(withBuoyage.opposite());
+      case NONE -> Optional.empty();
+    };
+  }
 }

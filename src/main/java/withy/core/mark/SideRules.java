@@ -1,0 +1,74 @@
+package withy.core.mark;
+
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * On which side a boat leaves a mark. Each rule can be asked by itself, so that a mistaken belief
+ * can be applied to the same situation.
+ */
+public final class SideRules {
+  private SideRules() {}
+
+  /**
+   * The side by the rules of a practice; empty where no side can be told: a lateral mark without a
+   * conventional direction, a preferred-channel mark without a channel wanted, a special mark, and
+   * a cardinal mark, whose hand needs a heading ({@link CardinalRules#hand}).
+   *
+   * @param intent the channel wanted at a junction
+   */
+  public static Optional<Side> side(
+      Practice practice, MarkKind kind, Travel travel, @Nullable ChannelIntent intent) {
+    return switch (kind) {
+      case PORT_HAND -> travel.apply(Side.LEAVE_TO_PORT);
+      case STARBOARD_HAND -> travel.apply(Side.LEAVE_TO_STARBOARD);
+      case PREFERRED_CHANNEL_TO_STARBOARD -> junction(Side.LEAVE_TO_PORT, travel, intent);
+      case PREFERRED_CHANNEL_TO_PORT -> junction(Side.LEAVE_TO_STARBOARD, travel, intent);
+      case ISOLATED_DANGER -> Optional.of(Side.EITHER_SIDE);
+      case SAFE_WATER -> Optional.of(safeWater(practice));
+      case EMERGENCY_WRECK -> Optional.of(Side.KEEP_CLEAR);
+      case NORTH_CARDINAL, EAST_CARDINAL, SOUTH_CARDINAL, WEST_CARDINAL, SPECIAL ->
+          Optional.empty();
+    };
+  }
+
+  /**
+   * The side on which a region leaves a lateral colour; empty for a colour that is not lateral, and
+   * without a conventional direction.
+   */
+  public static Optional<Side> byColour(Region region, Colour colour, Travel travel) {
+    if (colour == region.portHand()) {
+      return travel.apply(Side.LEAVE_TO_PORT);
+    }
+    return colour == region.starboardHand()
+        ? travel.apply(Side.LEAVE_TO_STARBOARD)
+        : Optional.empty();
+  }
+
+  /** The side that a body tells in both regions; empty for a body that tells none. */
+  public static Optional<Side> byShape(BodyShape body, Travel travel) {
+    return switch (body) {
+      case CAN -> travel.apply(Side.LEAVE_TO_PORT);
+      case CONICAL -> travel.apply(Side.LEAVE_TO_STARBOARD);
+      default -> Optional.empty();
+    };
+  }
+
+  /** The side that a topmark tells in both regions; empty for one that tells none. */
+  public static Optional<Side> byTopmark(TopmarkShape topmark, Travel travel) {
+    return switch (topmark) {
+      case CAN -> travel.apply(Side.LEAVE_TO_PORT);
+      case CONE_UP -> travel.apply(Side.LEAVE_TO_STARBOARD);
+      default -> Optional.empty();
+    };
+  }
+
+  private static Optional<Side> junction(
+      Side preferred, Travel travel, @Nullable ChannelIntent intent) {
+    return Optional.ofNullable(intent).flatMap(each -> travel.apply(each.apply(preferred)));
+  }
+
+  private static Side safeWater(Practice practice) {
+    return practice == Practice.CANADA ? Side.LEAVE_TO_PORT : Side.EITHER_SIDE;
+  }
+}
