@@ -1,0 +1,53 @@
+package withy.usecase;
+
+import java.math.BigInteger;
+import java.util.List;
+import withy.core.item.Composition;
+import withy.core.item.Concept;
+import withy.core.item.ItemGenerator;
+import withy.core.mark.Practice;
+import withy.core.scenario.Chance;
+
+/**
+ * Which concept the item at a position of a learner's drill measures: all that the composition can
+ * measure in rounds, each round in an order of the learner's own, so that everybody meets every
+ * concept as often (give or take one) and neighbours do not meet them together.
+ */
+final class ConceptPlan {
+  private final List<Concept> concepts;
+  private final long seed;
+
+  private ConceptPlan(List<Concept> concepts, long seed) {
+    this.concepts = concepts;
+    this.seed = seed;
+  }
+
+  /**
+   * The plan of a learner for an assignment.
+   *
+   * @throws Refused NOTHING_TO_DRILL
+   */
+  static ConceptPlan of(Practice practice, Assignment assignment, String learner) {
+    List<Concept> concepts = ItemGenerator.measurable(practice, assignment.composition());
+    if (concepts.isEmpty()) {
+      throw new Refused(Reason.NOTHING_TO_DRILL);
+    }
+    return new ConceptPlan(concepts, seed(assignment.id() + learner));
+  }
+
+  /** The order is no secret, so ids, which are random, may decide it. */
+  private static long seed(String ids) {
+    return new BigInteger(Secrets.digest(ids), 16).longValue();
+  }
+
+  Concept at(int position) {
+    int round = position / concepts.size();
+    return Chance.of(seed, round).shuffled(concepts).get(position % concepts.size());
+  }
+
+  /** What is left of a composition when it is to measure one concept. */
+  static Composition narrowed(Composition composition, Concept concept) {
+    return new Composition(
+        List.of(concept), composition.forms(), composition.time(), composition.length());
+  }
+}

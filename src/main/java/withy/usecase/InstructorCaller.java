@@ -1,0 +1,4 @@
+package withy.usecase;
+
+/** An instructor who signed in. */
+public record InstructorCaller(String id, String name) implements Caller {}

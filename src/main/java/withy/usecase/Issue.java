@@ -1,0 +1,59 @@
+package withy.usecase;
+
+import java.time.Instant;
+import java.util.List;
+import withy.core.item.Concept;
+import withy.core.mark.Practice;
+
+/**
+ * That an item was issued to a learner: all from which it can be drawn again.
+ *
+ * @param position of the item in the learner's drill, from 0
+ * @param concept that the item measures
+ * @param seed from which it was drawn, which no learner can guess
+ * @param generatorVersion that drew it; another one may draw another item from the seed
+ * @param choices what stands for the options, in the order in which they are shown
+ */
+public record Issue(
+    String id,
+    String learner,
+    String assignment,
+    int position,
+    Practice practice,
+    Concept concept,
+    long seed,
+    int index,
+    int generatorVersion,
+    List<Choice> choices,
+    Instant issuedAt) {
+  public Issue {
+    choices = List.copyOf(choices);
+  }
+
+  /** The token under which a learner's page shows the option of a value. */
+  public record Choice(String token, String value) {}
+
+  /** The token that stands for an option. */
+  String token(String value) {
+    for (Choice each : choices) {
+      if (each.value().equals(value)) {
+        return each.token();
+      }
+    }
+    throw new IllegalArgumentException("no option '" + value + "' was issued");
+  }
+
+  /**
+   * The option that a token stands for.
+   *
+   * @throws Refused if it stands for none of this item's
+   */
+  String value(String token) {
+    for (Choice each : choices) {
+      if (each.token().equals(token)) {
+        return each.value();
+      }
+    }
+    throw new Refused(Reason.UNKNOWN_OPTION);
+  }
+}

@@ -1,0 +1,64 @@
+package withy.usecase;
+
+import java.time.Clock;
+import java.util.Optional;
+
+/** Gives a learner the next item of a drill, and the same one until it is answered. */
+public final class NextItem {
+  private final SchoolClasses classes;
+  private final Assignments assignments;
+  private final IssuedItems issuedItems;
+  private final Responses responses;
+  private final Issuing issuing;
+
+  public NextItem(
+      SchoolClasses classes,
+      Assignments assignments,
+      IssuedItems issuedItems,
+      Responses responses,
+      Clock clock,
+      Secrets secrets) {
+    this.classes = classes;
+    this.assignments = assignments;
+    this.issuedItems = issuedItems;
+    this.responses = responses;
+    this.issuing = new Issuing(clock, secrets);
+  }
+
+  /**
+   * The item to answer; empty when the drill is done. An item that was issued by another version of
+   * the generator, which might draw it otherwise, is withdrawn and another issued in its place.
+   *
+   * @throws Refused UNKNOWN_ASSIGNMENT, also where it is another class's
+   */
+  public Optional<IssuedItem> next(LearnerCaller learner, String assignmentId) {
+    Assignment assignment =
+        assignments
+            .find(assignmentId)
+            .filter(found -> found.schoolClass().equals(learner.schoolClass()))
+            .orElseThrow(() -> new Refused(Reason.UNKNOWN_ASSIGNMENT));
+    return issue(learner, assignment)
+        .map(found -> IssuedItem.of(found, Issuing.redraw(found, assignment)));
+  }
+
+  private Optional<Issue> issue(LearnerCaller learner, Assignment assignment) {
+    Optional<Issue> open = issuedItems.open(learner.id(), assignment.id());
+    if (open.filter(Issuing::isCurrent).isPresent()) {
+      return open;
+    }
+    open.ifPresent(outdated -> issuedItems.withdraw(outdated.id()));
+    int position = responses.answered(learner.id(), assignment.id());
+    return position < assignment.composition().length()
+        ? Optional.of(issueAt(position, learner, assignment))
+        : Optional.empty();
+  }
+
+  private Issue issueAt(int position, LearnerCaller learner, Assignment assignment) {
+    SchoolClass schoolClass =
+        classes
+            .find(learner.schoolClass())
+            .orElseThrow(() -> new Refused(Reason.UNKNOWN_ASSIGNMENT));
+    return issuedItems.add(
+        issuing.draw(schoolClass.practice(), assignment, learner.id(), position));
+  }
+}

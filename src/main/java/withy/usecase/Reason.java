@@ -1,0 +1,49 @@
+package withy.usecase;
+
+/** Why something asked for was refused. */
+public enum Reason {
+  /** The set-up code is wrong, or was used already. */
+  WRONG_SET_UP_CODE,
+  /** No instructor has this name and password. */
+  WRONG_SIGN_IN,
+  /** Too many failures in a row; the detail is the {@link java.time.Duration} to wait. */
+  TOO_MANY_TRIES,
+  /** More passwords are being checked than this machine bears; try again in a second. */
+  BUSY,
+  /** No class has this join code, or no learner this return code. */
+  UNKNOWN_CODE,
+  /** Somebody in the class has this nickname. */
+  NICKNAME_TAKEN,
+  /** A nickname that cannot be; the detail is the longest length in code points. */
+  NICKNAME_UNFIT,
+  /** The class has all the learners that it can have; the detail is how many. */
+  CLASS_FULL,
+  /** The instructor has all the classes that one can have; the detail is how many. */
+  TOO_MANY_CLASSES,
+  /** No such class, or not this instructor's. */
+  UNKNOWN_CLASS,
+  /** No such assignment in the learner's class. */
+  UNKNOWN_ASSIGNMENT,
+  /** No such item, not this learner's, or withdrawn. */
+  UNKNOWN_ITEM,
+  /** The item has no answer yet. */
+  NOT_ANSWERED,
+  /** The item was answered under another id. */
+  ALREADY_ANSWERED,
+  /** The learner used this id for the response to another item. */
+  RESPONSE_ID_USED,
+  /** The answered item came from an earlier generator that drew it otherwise. */
+  OUTDATED_ITEM,
+  /** The item offers no such option. */
+  UNKNOWN_OPTION,
+  /** The composition allows no item under the practice of the class. */
+  NOTHING_TO_DRILL,
+  /** The password is too short, too long or one of the first that anybody tries. */
+  PASSWORD_UNFIT,
+  /** A name or title that cannot be; the detail is the longest length in code points. */
+  NAME_UNFIT,
+  /** A value out of its range; the detail names the field. */
+  MALFORMED,
+  /** The demonstration goes only where there is nothing yet. */
+  NOT_EMPTY
+}
