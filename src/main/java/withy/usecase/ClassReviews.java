@@ -1,0 +1,46 @@
+package withy.usecase;
+
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import withy.core.measurement.Review;
+import withy.core.response.Response;
+
+/**
+ * Reviews of classes, worked out anew only when a class has answered since. As in the review of an
+ * exported file, the class are those who answered: one number, wherever it is read.
+ */
+public final class ClassReviews {
+  private static final int CLASSES = 50;
+
+  private final Responses responses;
+  private final Cache<String, Reviewed> reviews =
+      Caffeine.newBuilder().maximumSize(CLASSES).build();
+
+  public ClassReviews(Responses responses) {
+    this.responses = responses;
+  }
+
+  private record Reviewed(Responses.Stand stand, Review review) {}
+
+  /** The review of a class as it stands. */
+  Review of(String schoolClass) {
+    Responses.Stand stand = responses.stand(schoolClass);
+    return reviews
+        .asMap()
+        .compute(schoolClass, (id, before) -> renewed(id, stand, before))
+        .review();
+  }
+
+  private Reviewed renewed(String id, Responses.Stand stand, @Nullable Reviewed before) {
+    return before != null && before.stand().equals(stand)
+        ? before
+        : new Reviewed(stand, Review.of(responses(id)));
+  }
+
+  /** The responses of a class in the order in which they were stored. */
+  List<Response> responses(String schoolClass) {
+    return responses.ofClass(schoolClass).stream().map(StoredResponse::response).toList();
+  }
+}

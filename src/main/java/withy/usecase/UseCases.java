@@ -1,0 +1,43 @@
+package withy.usecase;
+
+import java.time.Clock;
+
+/** All use cases, over one set of ports. */
+public record UseCases(
+    SetUp setUp,
+    SignIn signIn,
+    OpenClass openClass,
+    JoinClass joinClass,
+    ComposeDrill composeDrill,
+    AssignDrill assignDrill,
+    ListAssignments listAssignments,
+    NextItem nextItem,
+    AnswerItem answerItem,
+    ReviewClass reviewClass,
+    OwnStanding ownStanding) {
+
+  /** The use cases over what is kept in these ports. */
+  public static UseCases over(Ports ports, Passwords passwords, Clock clock, Secrets secrets) {
+    OpenClass openClass = new OpenClass(ports.classes(), secrets);
+    ClassReviews reviews = new ClassReviews(ports.responses());
+    return new UseCases(
+        new SetUp(ports.instructors(), passwords, secrets),
+        new SignIn(ports.instructors(), ports.sessions(), passwords, clock, secrets),
+        openClass,
+        new JoinClass(ports.classes(), ports.learners(), ports.sessions(), clock, secrets),
+        new ComposeDrill(),
+        new AssignDrill(
+            openClass, ports.learners(), ports.assignments(), ports.responses(), clock, secrets),
+        new ListAssignments(ports.assignments(), ports.responses()),
+        new NextItem(
+            ports.classes(),
+            ports.assignments(),
+            ports.issuedItems(),
+            ports.responses(),
+            clock,
+            secrets),
+        new AnswerItem(ports.assignments(), ports.issuedItems(), ports.responses(), clock),
+        new ReviewClass(openClass, ports.learners(), reviews),
+        new OwnStanding(reviews));
+  }
+}
