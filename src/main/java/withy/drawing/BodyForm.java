@@ -50,7 +50,7 @@ record BodyForm(Profile profile, double heel, double letters, double letterSize)
     double k = 0.5523 * r;
     return Profile.from(0, middle - r)
         .curve(k, middle - r, r, middle - k, r, middle)
-        .curve(r, middle + k * 0.55, r - 3.2, middle + 16, r - 7.5, DRAUGHT + 2);
+        .curve(r, middle + k * 0.55, r - 2.4, middle + 14, r - 5.5, DRAUGHT - 2);
   }
 
   private static Profile pillar() {

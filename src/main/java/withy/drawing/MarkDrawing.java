@@ -14,7 +14,7 @@ public final class MarkDrawing {
   private static final double HORIZON = 176;
   private static final double TALLEST = 222;
   private static final double CLOSEST = 1.3;
-  private static final double FAR_SCALE = 0.56;
+  private static final double FAR_SCALE = 0.7;
 
   private MarkDrawing() {}
 

@@ -55,7 +55,7 @@ final class Scenery {
   static void wave(SvgWriter svg, double halfWidth, boolean near) {
     double w = halfWidth + (near ? 9 : 4);
     PathData edge = edge(w);
-    svg.element("path", "d", edge(w).line(w, 13).line(-w, 13).close(), "fill", Palette.SEA);
+    svg.element("path", "d", edge(w).line(w, 16).line(-w, 16).close(), "fill", Palette.SEA);
     if (near) {
       svg.element(
           "path",
