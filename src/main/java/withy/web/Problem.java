@@ -1,0 +1,42 @@
+package withy.web;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A problem document (RFC 9457), its texts ready to be read.
+ *
+ * @param type names the kind of problem
+ * @param instance the path that was called
+ * @param field the field that is wrong, null where it is none
+ * @param reference stands in the log beside what happened; null where nothing broke
+ */
+public record Problem(
+    String type,
+    String title,
+    int status,
+    String detail,
+    String instance,
+    @Nullable String field,
+    @Nullable String reference) {
+
+  /** The media type of problem documents. */
+  public static final String MEDIA_TYPE = "application/problem+json; charset=utf-8";
+
+  /** The problem that a declined call has, in words. */
+  static Problem of(Declined declined, Words words, String instance) {
+    return of(declined, words, instance, null);
+  }
+
+  static Problem of(Declined declined, Words words, String instance, @Nullable String reference) {
+    Fault fault = declined.fault();
+    String key = "problem." + fault.id();
+    return new Problem(
+        "urn:problem:withy:" + fault.id(),
+        words.text(key + ".title"),
+        fault.status(),
+        words.text(key + ".detail", declined.arguments().toArray()),
+        instance,
+        declined.field(),
+        reference);
+  }
+}
