@@ -1,0 +1,21 @@
+package withy.web.pages.instructor;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** A drill being composed. */
+public record ComposeView(
+    String schoolClass,
+    String className,
+    @Nullable String why,
+    List<Choice> concepts,
+    List<Choice> forms,
+    List<Choice> times,
+    String length,
+    int longest,
+    String title,
+    String due,
+    String dueHint,
+    String sampleSays,
+    List<String> spread,
+    List<Specimen> sample) {}

@@ -1,0 +1,13 @@
+package withy.web.pages.instructor;
+
+import java.util.List;
+import withy.drawing.Svg;
+
+/** An item with its key, as an instructor sees it. */
+public record Specimen(
+    Svg picture,
+    boolean night,
+    String concept,
+    String prompt,
+    List<String> facts,
+    List<KeyedOption> options) {}

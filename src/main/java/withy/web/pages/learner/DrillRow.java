@@ -1,0 +1,6 @@
+package withy.web.pages.learner;
+
+import org.jspecify.annotations.Nullable;
+
+/** One drill of the learner's list. */
+public record DrillRow(String id, String title, String left, @Nullable String due) {}

@@ -1,0 +1,17 @@
+package withy.web.pages.learner;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** What a learner is told of an answer. */
+public record FeedbackView(
+    String assignment,
+    String title,
+    String place,
+    boolean right,
+    String verdict,
+    boolean night,
+    List<Shown> pictures,
+    List<String> facts,
+    String rule,
+    @Nullable String assumed) {}

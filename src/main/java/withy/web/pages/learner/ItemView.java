@@ -1,0 +1,19 @@
+package withy.web.pages.learner;
+
+import java.util.List;
+import withy.drawing.Svg;
+
+/** One item to be answered. */
+public record ItemView(
+    String assignment,
+    String title,
+    String place,
+    String item,
+    String response,
+    Svg picture,
+    boolean night,
+    boolean flashing,
+    boolean still,
+    String prompt,
+    List<String> facts,
+    List<Choice> choices) {}
