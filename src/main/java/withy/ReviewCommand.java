@@ -56,7 +56,7 @@ final class ReviewCommand implements Callable<Integer> {
     int learners = Review.learners(responses);
     int size = classSize == null ? learners : classSize;
     if (size < learners || (classSize != null && size < 1)) {
-      return refuse("review.class-too-small", String.valueOf(size), learners);
+      return refuse("review.class-too-small", String.valueOf(size), String.valueOf(learners));
     }
     // The bytes themselves: the encoding of the console must not touch a nickname.
     byte[] json =

@@ -27,9 +27,15 @@ public record OfferedOption(String value, @Nullable String misconception) {
     return UNEXPLAINED.equals(misconception) ? null : misconception;
   }
 
+  /**
+   * Whether a word can stand among others in one cell: not empty, no white space, no equals sign.
+   */
   static boolean isPlain(String word) {
-    return !word.isEmpty()
-        && word.indexOf('=') < 0
-        && word.codePoints().noneMatch(Character::isWhitespace);
+    for (int i = 0; i < word.length(); i++) {
+      if (word.charAt(i) == '=' || Character.isWhitespace(word.charAt(i))) {
+        return false;
+      }
+    }
+    return !word.isEmpty();
   }
 }

@@ -68,8 +68,10 @@ public record Response(
     require(!learner.isBlank(), ResponseFlaw.NO_LEARNER, learner);
     require(!item.isBlank(), ResponseFlaw.NO_ITEM, item);
     require(!form.isBlank(), ResponseFlaw.NO_FORM, form);
-    boolean named = !concepts.isEmpty() && concepts.stream().allMatch(OfferedOption::isPlain);
-    require(named, ResponseFlaw.NO_CONCEPT, String.join(" ", concepts));
+    require(!concepts.isEmpty(), ResponseFlaw.NO_CONCEPT, "");
+    for (String concept : concepts) {
+      require(OfferedOption.isPlain(concept), ResponseFlaw.NO_CONCEPT, concept);
+    }
     require(!key.isEmpty(), ResponseFlaw.NO_KEY, key);
   }
 
