@@ -1,7 +1,9 @@
 package withy.core.item;
 
+import java.util.ArrayList;
 import java.util.List;
 import withy.core.mark.Practice;
+import withy.core.scenario.Chance;
 
 /** Draws items from a seed: the same arguments give the same item on any machine. */
 public final class ItemGenerator {
@@ -11,12 +13,22 @@ public final class ItemGenerator {
   public static final int VERSION = 1;
 
   /**
-   * The item at an index of a seed, drawn from all that a composition allows under a practice.
+   * The item at an index of a seed, drawn from all that a composition allows under a practice:
+   * first a concept, every one as likely, so that each is met as often whatever the number of forms
+   * that measure it; then one of those forms.
    *
    * @throws IllegalArgumentException if the composition allows nothing under the practice
    */
   public static Item item(Practice practice, Composition composition, long seed, int index) {
-    throw new UnsupportedOperationException();
+    List<List<Menu.Course>> allowed = Menu.of(practice).allowed(composition);
+    if (allowed.isEmpty()) {
+      throw new IllegalArgumentException(nothing(practice, composition));
+    }
+    Chance chance = Chance.of(seed, index);
+    Menu.Course course = chance.pick(chance.pick(allowed));
+    Task task =
+        new Task(practice, course.concept(), course.time(composition.time(), chance), chance);
+    return course.writer().write(task).item(task, seed, index);
   }
 
   /**
@@ -24,6 +36,26 @@ public final class ItemGenerator {
    * empty if it allows nothing.
    */
   public static List<Concept> measurable(Practice practice, Composition composition) {
-    throw new UnsupportedOperationException();
+    List<Concept> measurable = new ArrayList<>();
+    for (List<Menu.Course> courses : Menu.of(practice).allowed(composition)) {
+      measurable.add(courses.get(0).concept());
+    }
+    return List.copyOf(measurable);
+  }
+
+  private static String nothing(Practice practice, Composition composition) {
+    StringBuilder words = new StringBuilder("practice ").append(practice.id()).append(" has no ");
+    for (Form each : composition.forms()) {
+      words.append(each.id()).append(' ');
+    }
+    words.append("item");
+    String joint = " about ";
+    for (Concept each : composition.concepts()) {
+      words.append(joint).append(each.id());
+      joint = " or ";
+    }
+    return composition.time() == null
+        ? words.toString()
+        : words.append(" by ").append(composition.time().id()).toString();
   }
 }

@@ -1,13 +1,240 @@
 package withy.core.item;
 
-import withy.core.Term;
+import static withy.core.item.Concept.BUOYAGE_DIRECTION;
+import static withy.core.item.Concept.CARDINAL_IDENTITY;
+import static withy.core.item.Concept.CARDINAL_LIGHT;
+import static withy.core.item.Concept.CARDINAL_SIDE;
+import static withy.core.item.Concept.EMERGENCY_WRECK;
+import static withy.core.item.Concept.ISOLATED_DANGER;
+import static withy.core.item.Concept.LATERAL_LIGHT;
+import static withy.core.item.Concept.LATERAL_SHAPE;
+import static withy.core.item.Concept.LATERAL_SIDE;
+import static withy.core.item.Concept.LIGHT_CHARACTER;
+import static withy.core.item.Concept.PREFERRED_CHANNEL;
+import static withy.core.item.Concept.REGION;
+import static withy.core.item.Concept.SAFE_WATER;
+import static withy.core.item.Concept.SPECIAL_MARK;
+import static withy.core.item.Form.CHANNEL_CHOICE;
+import static withy.core.item.Form.DIRECTION;
+import static withy.core.item.Form.SIDE;
+import static withy.core.item.Formula.kind;
+import static withy.core.item.Formula.of;
+import static withy.core.item.Formula.pass;
+import static withy.core.item.Formula.passAs;
 
-/** A mistaken belief that leads to a wrong answer. */
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import withy.core.Term;
+import withy.core.mark.Region;
+import withy.core.scenario.Scenario;
+
+/**
+ * A mistaken belief about navigation marks, as instructors meet them; with it the answers to which
+ * it leads. The numbers M01 to M34 are those of the table that the tests hold.
+ */
 public enum Misconception implements Term {
   /** M01: takes the colours of the other region. */
-  REGION_SWAPPED,
+  REGION_SWAPPED(
+      List.of(LATERAL_SIDE, LATERAL_LIGHT, REGION, PREFERRED_CHANNEL),
+      of(SIDE, SideBeliefs::otherRegion),
+      of(CHANNEL_CHOICE, ChannelBeliefs::otherRegion),
+      kind(KindBeliefs::otherRegion)),
   /** M02: leaves a mark on the same side whichever way the boat travels. */
-  DIRECTION_IGNORED,
+  DIRECTION_IGNORED(
+      List.of(LATERAL_SIDE, LATERAL_LIGHT, PREFERRED_CHANNEL),
+      of(SIDE, SideBeliefs::withBuoyage),
+      of(CHANNEL_CHOICE, ChannelBeliefs::withBuoyage)),
+  /** M04: lets the shapes swap with the region as the colours do. */
+  SHAPE_SWAPPED(
+      List.of(LATERAL_SHAPE), of(SIDE, SideBeliefs::shapeSwapped), kind(KindBeliefs::shapeSwapped)),
+  /** Does not tell a lateral mark with a band from one without. */
+  BAND_OVERLOOKED(
+      List.of(REGION, PREFERRED_CHANNEL),
+      of(CHANNEL_CHOICE, ChannelBeliefs::bandOverlooked),
+      kind(KindBeliefs::bandOverlooked)),
+  /** M05: lets the middle band of a preferred-channel mark decide. */
+  MIDDLE_BAND_DECIDES(
+      List.of(PREFERRED_CHANNEL),
+      of(CHANNEL_CHOICE, ChannelBeliefs::middleBand),
+      kind(KindBeliefs::middleBand)),
+  /** M06: takes the side of the channel for the side on which to leave the mark. */
+  CHANNEL_NAME_AS_SIDE(
+      List.of(PREFERRED_CHANNEL),
+      of(CHANNEL_CHOICE, ChannelBeliefs::channelNameAsSide),
+      kind(KindBeliefs::channelNameAsSide)),
+  /** M07: takes a port bifurcation buoy for IALA's preferred channel to port. */
+  BIFURCATION_NAME_SWAPPED(
+      List.of(PREFERRED_CHANNEL),
+      of(CHANNEL_CHOICE, ChannelBeliefs::bifurcationName),
+      kind(KindBeliefs::bifurcationName)),
+  /** Takes every mark at a junction as if the preferred channel were wanted. */
+  INTENT_IGNORED(List.of(PREFERRED_CHANNEL), of(CHANNEL_CHOICE, ChannelBeliefs::intentIgnored)),
+  /** Passes a mark at a junction on either side, since there is a channel on both. */
+  JUNCTION_EITHER_SIDE(
+      List.of(PREFERRED_CHANNEL), of(CHANNEL_CHOICE, ChannelBeliefs::junctionEitherSide)),
+  /** Takes horizontal bands for the sign of a danger. */
+  BANDS_MEAN_DANGER(List.of(PREFERRED_CHANNEL), kind(KindBeliefs::bandsMeanDanger)),
+  /** M08: takes any red for a lateral mark. */
+  RED_MEANS_LATERAL(
+      List.of(SAFE_WATER, ISOLATED_DANGER),
+      of(SIDE, SideBeliefs::redMeansLateral),
+      kind(KindBeliefs::redMeansLateral)),
+  /** M09: goes by the colours alone, whether they are stripes or bands. */
+  PATTERN_IGNORED(List.of(SAFE_WATER), kind(KindBeliefs::patternIgnored)),
+  /** M10: takes two spheres for safe water and one for danger. */
+  SPHERES_SWAPPED(
+      List.of(SAFE_WATER, ISOLATED_DANGER),
+      of(SIDE, SideBeliefs::spheresSwapped),
+      kind(KindBeliefs::spheresSwapped)),
+  /** Follows on safe-water marks the rule of another country. */
+  OTHER_PRACTICE(List.of(SAFE_WATER), of(SIDE, SideBeliefs::otherPractice)),
+  /** Takes two topmarks of any shape for a cardinal mark. */
+  PAIR_MEANS_CARDINAL(List.of(ISOLATED_DANGER), kind(KindBeliefs::pairMeansCardinal)),
+  /** Takes a single topmark that is no cone for a can. */
+  SINGLE_MEANS_LATERAL(
+      List.of(SAFE_WATER, SPECIAL_MARK, EMERGENCY_WRECK), kind(KindBeliefs::singleMeansLateral)),
+  /** M11: takes the name of a cardinal mark for the side of the danger. */
+  DANGER_NAMED(
+      List.of(CARDINAL_SIDE),
+      of(SIDE, SideBeliefs::dangerNamed),
+      pass(QuadrantBeliefs::dangerNamed)),
+  /** M12: leaves every cardinal mark to port, like a mark of the port hand. */
+  CARDINAL_AS_LATERAL(
+      List.of(CARDINAL_SIDE),
+      of(SIDE, SideBeliefs::cardinalAsLateral),
+      pass(QuadrantBeliefs::cardinalAsLateral)),
+  /** M13: turns the safe side into the wrong hand, as if heading the other way. */
+  HAND_REVERSED(List.of(CARDINAL_SIDE), of(SIDE, SideBeliefs::handReversed)),
+  /** Takes a cardinal mark to stand on the danger itself. */
+  DANGER_AT_MARK(List.of(CARDINAL_SIDE), of(SIDE, SideBeliefs::dangerAtMark)),
+  /** M14: swaps the cones of east and west. */
+  EAST_WEST_TOPMARKS_SWAPPED(
+      List.of(CARDINAL_IDENTITY),
+      kind(KindBeliefs::eastWestTopmarks),
+      passAs(KindBeliefs::eastWestTopmarks)),
+  /** Takes the cones of north and south to point at the danger. */
+  CONES_POINT_TO_DANGER(
+      List.of(CARDINAL_IDENTITY),
+      kind(KindBeliefs::conesPointToDanger),
+      passAs(KindBeliefs::conesPointToDanger)),
+  /** M15: swaps the colours of north and south. */
+  NORTH_SOUTH_COLOURS_SWAPPED(
+      List.of(CARDINAL_IDENTITY),
+      kind(KindBeliefs::northSouthColours),
+      passAs(KindBeliefs::northSouthColours)),
+  /** M16: swaps the colours of east and west. */
+  EAST_WEST_COLOURS_SWAPPED(
+      List.of(CARDINAL_IDENTITY),
+      kind(KindBeliefs::eastWestColours),
+      passAs(KindBeliefs::eastWestColours)),
+  /** Looks only at the upper cone or the uppermost colour of a cardinal mark. */
+  UPPER_HALF_ONLY(
+      List.of(CARDINAL_IDENTITY), kind(KindBeliefs::upperHalf), passAs(KindBeliefs::upperHalf)),
+  /** M17: reads a cardinal light a quarter too early on the face of a clock. */
+  CLOCK_FACE_MISREAD(
+      List.of(CARDINAL_LIGHT), kind(KindBeliefs::clockFace), passAs(KindBeliefs::clockFace)),
+  /** Counts the cardinal lights the wrong way round the face of a clock. */
+  CLOCK_FACE_REVERSED(
+      List.of(CARDINAL_LIGHT),
+      kind(KindBeliefs::clockReversed),
+      passAs(KindBeliefs::clockReversed)),
+  /** M18: counts the long flash after six with the others. */
+  LONG_FLASH_COUNTED(
+      List.of(CARDINAL_LIGHT, LIGHT_CHARACTER),
+      kind(KindBeliefs::longFlashCounted),
+      passAs(KindBeliefs::longFlashCounted)),
+  /** Goes by the colour of a light alone, not by its rhythm. */
+  RHYTHM_IGNORED(
+      List.of(CARDINAL_LIGHT, ISOLATED_DANGER, SAFE_WATER, LATERAL_LIGHT),
+      kind(KindBeliefs::rhythmIgnored)),
+  /** M19: reads a composite group as one group. */
+  COMPOSITE_READ_AS_GROUP(
+      List.of(PREFERRED_CHANNEL, LIGHT_CHARACTER),
+      of(CHANNEL_CHOICE, ChannelBeliefs::compositeReadAsGroup),
+      kind(KindBeliefs::compositeReadAsGroup)),
+  /** M23: takes yellow for the sign of a cardinal mark. */
+  YELLOW_MEANS_CARDINAL(
+      List.of(SPECIAL_MARK, EMERGENCY_WRECK),
+      of(SIDE, SideBeliefs::wreckAsCardinal),
+      kind(KindBeliefs::yellowMeansCardinal)),
+  /** Takes yellow for the sign of a new danger. */
+  YELLOW_MEANS_DANGER(List.of(SPECIAL_MARK), kind(KindBeliefs::yellowMeansDanger)),
+  /** Takes a yellow light for a white one (IALA E-110, section 3). */
+  YELLOW_TAKEN_FOR_WHITE(
+      List.of(SPECIAL_MARK, EMERGENCY_WRECK, LIGHT_CHARACTER),
+      kind(KindBeliefs::yellowTakenForWhite)),
+  /** M24: takes a white light for that of a lateral mark. */
+  WHITE_LIGHT_LATERAL(
+      List.of(CARDINAL_LIGHT, ISOLATED_DANGER, SAFE_WATER),
+      of(SIDE, SideBeliefs::whiteLateral),
+      kind(KindBeliefs::whiteLateral)),
+  /** Gives every mark a side, like those of a channel. */
+  EVERY_MARK_LATERAL(
+      List.of(SPECIAL_MARK, EMERGENCY_WRECK),
+      of(SIDE, SideBeliefs::everyMarkLateral),
+      kind(KindBeliefs::everyMarkLateral)),
+  /** Confuses the X of a special mark with the upright cross of a wreck. */
+  CROSSES_SWAPPED(List.of(SPECIAL_MARK, EMERGENCY_WRECK), kind(KindBeliefs::crossesSwapped)),
+  /** M31: follows the general direction along the coast where a local one overrides it. */
+  GENERAL_OVER_LOCAL(List.of(BUOYAGE_DIRECTION), of(DIRECTION, DirectionBeliefs::generalOverLocal)),
+  /** Takes the arrow of the chart to point towards the open sea. */
+  DIRECTION_REVERSED(List.of(BUOYAGE_DIRECTION), of(DIRECTION, DirectionBeliefs::reversed)),
+  /** M34: takes blue and yellow stripes, or the yellow of the light, for a special mark. */
+  WRECK_TAKEN_FOR_SPECIAL(
+      List.of(EMERGENCY_WRECK),
+      of(SIDE, SideBeliefs::wreckTakenForSpecial),
+      kind(KindBeliefs::wreckTakenForSpecial)),
+  /** Takes any vertical stripes for safe water. */
+  STRIPES_MEAN_SAFE_WATER(
+      List.of(EMERGENCY_WRECK),
+      of(SIDE, SideBeliefs::stripesMeanSafeWater),
+      kind(KindBeliefs::stripesMeanSafeWater)),
   /** No known belief explains the option. */
-  UNEXPLAINED
+  UNEXPLAINED(List.of());
+
+  private final List<Concept> concepts;
+  private final List<Formula> formulas;
+
+  Misconception(List<Concept> concepts, Formula... formulas) {
+    this.concepts = concepts;
+    this.formulas = List.of(formulas);
+  }
+
+  /** The concepts that someone who holds this belief has got wrong. */
+  public List<Concept> concepts() {
+    return concepts;
+  }
+
+  /**
+   * The value of the option to which this belief leads; empty where it says nothing of the
+   * scenario. It may be the right one: two errors can cancel each other.
+   */
+  public Optional<String> answer(Form form, Scenario scenario) {
+    return Optional.ofNullable(answerOrNull(form, scenario));
+  }
+
+  @Nullable String answerOrNull(Form form, Scenario scenario) {
+    for (Formula each : formulas) {
+      if (each.form() == form) {
+        return each.answer().apply(scenario);
+      }
+    }
+    return null;
+  }
+
+  /** What the belief got wrong in a scenario; its words may name region and mark. */
+  Message mistook(Scenario scenario) {
+    Region region = scenario.practice().region();
+    return Message.of("mistook." + id(), region, region.other(), Words.mark(scenario));
+  }
+
+  boolean speaksOf(Form form) {
+    for (Formula each : formulas) {
+      if (each.form() == form) {
+        return true;
+      }
+    }
+    return false;
+  }
 }

@@ -1,0 +1,86 @@
+package withy.core.item;
+
+import org.jspecify.annotations.Nullable;
+import withy.core.geometry.Bearing;
+import withy.core.light.LightCharacter;
+import withy.core.mark.Appearance;
+import withy.core.mark.MarkKind;
+import withy.core.mark.MarkLook;
+import withy.core.mark.MarkingRules;
+import withy.core.mark.NumberRules;
+import withy.core.mark.Parity;
+import withy.core.mark.Practice;
+import withy.core.mark.Travel;
+import withy.core.scenario.Chance;
+import withy.core.scenario.SightedMark;
+import withy.core.scenario.View;
+
+/** Parts of scenarios that every form draws alike. All angles are whole degrees. */
+final class Drawn {
+  /** How far off the bow a mark ahead may bear; ours, no source. */
+  private static final int AHEAD = 25;
+
+  /** How far a heading strays from the channel: well within the limit of with and against. */
+  private static final int STRAY = 55;
+
+  private static final String LETTERS = "ABCDEFGHJKLMNPRSTVW";
+
+  private Drawn() {}
+
+  static Bearing bearing(Chance chance) {
+    return Bearing.of(chance.below(360));
+  }
+
+  /** A heading that lies so to the conventional direction; any for none. */
+  static Bearing heading(Travel travel, Bearing buoyage, Chance chance) {
+    return switch (travel) {
+      case WITH -> buoyage.plus(chance.between(-STRAY, STRAY));
+      case AGAINST -> buoyage.reciprocal().plus(chance.between(-STRAY, STRAY));
+      case NONE -> bearing(chance);
+    };
+  }
+
+  /** A mark of a kind ahead of the boat, drawn from all the ways in which it can be told. */
+  static SightedMark ahead(Task task, MarkKind kind, View view, Bearing heading) {
+    Chance chance = task.chance();
+    return new SightedMark(
+        kind,
+        heading.plus(chance.between(-AHEAD, AHEAD)),
+        distance(view, chance),
+        view == View.NEAR ? label(task.practice(), kind, chance) : null,
+        appearance(task, kind, view));
+  }
+
+  private static double distance(View view, Chance chance) {
+    return switch (view) {
+      case NEAR -> 10.0 * chance.between(15, 90);
+      case DISTANT -> 100.0 * chance.between(15, 40);
+      case LIGHT -> 100.0 * chance.between(3, 30);
+    };
+  }
+
+  /** Numbers on the marks of the sides, letters on others, on one in three neither. */
+  private static @Nullable String label(Practice practice, MarkKind kind, Chance chance) {
+    if (chance.oneIn(3)) {
+      return null;
+    }
+    if (!NumberRules.isNumbered(kind)) {
+      return String.valueOf(LETTERS.charAt(chance.below(LETTERS.length())));
+    }
+    int even = 2 * chance.between(1, 15);
+    boolean odd = NumberRules.parity(practice.region(), kind).orElse(Parity.EVEN) == Parity.ODD;
+    return Integer.toString(odd ? even - 1 : even);
+  }
+
+  private static Appearance appearance(Task task, MarkKind kind, View view) {
+    MarkLook look = MarkingRules.look(task.practice(), kind);
+    Sight sight = task.chance().pick(Sight.of(task.practice(), kind, view));
+    return look.appearance(sight.body(), sight.topmark(), light(look, view, task.chance()));
+  }
+
+  /** By day one mark in four is unlit. */
+  private static @Nullable LightCharacter light(MarkLook look, View view, Chance chance) {
+    boolean unlit = view != View.LIGHT && chance.oneIn(4);
+    return unlit ? null : chance.pick(look.lights());
+  }
+}

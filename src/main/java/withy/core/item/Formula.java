@@ -1,0 +1,46 @@
+package withy.core.item;
+
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import withy.core.Term;
+import withy.core.mark.MarkKind;
+import withy.core.mark.MarkingRules;
+import withy.core.mark.Quadrant;
+import withy.core.scenario.Scenario;
+
+/**
+ * A belief applied to one form of question.
+ *
+ * @param answer the value of the option to which the belief leads in a scenario; null where it says
+ *     nothing
+ */
+record Formula(Form form, Function<Scenario, @Nullable String> answer) {
+  /** A formula whose answer is a word of the trade as it stands. */
+  static Formula of(Form form, Function<Scenario, ? extends @Nullable Term> belief) {
+    return new Formula(form, scenario -> id(belief.apply(scenario)));
+  }
+
+  /** For which kind of mark a mark is taken: only for kinds that the practice has. */
+  static Formula kind(Function<Scenario, @Nullable MarkKind> belief) {
+    return new Formula(Form.IDENTIFY, scenario -> kind(scenario, belief.apply(scenario)));
+  }
+
+  /** Where to pass a cardinal mark. */
+  static Formula pass(Function<Scenario, @Nullable Quadrant> belief) {
+    return new Formula(
+        Form.CARDINAL_PASS, scenario -> QuadrantBeliefs.value(belief.apply(scenario)));
+  }
+
+  /** Where to pass a mark that is taken for the cardinal mark of another quadrant. */
+  static Formula passAs(Function<Scenario, @Nullable MarkKind> belief) {
+    return pass(scenario -> QuadrantBeliefs.of(belief.apply(scenario)));
+  }
+
+  private static @Nullable String id(@Nullable Term term) {
+    return term == null ? null : term.id();
+  }
+
+  private static @Nullable String kind(Scenario scenario, @Nullable MarkKind kind) {
+    return kind == null || !MarkingRules.has(scenario.practice(), kind) ? null : kind.id();
+  }
+}

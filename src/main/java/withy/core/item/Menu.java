@@ -1,0 +1,98 @@
+package withy.core.item;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import withy.core.mark.Practice;
+import withy.core.scenario.Chance;
+import withy.core.scenario.TimeOfDay;
+
+/** What can be drawn under one practice: for each concept the forms and times that measure it. */
+final class Menu {
+  private static final List<ItemWriter> WRITERS = List.of(new IdentifyWriter(), new SideWriter());
+
+  private static final Map<Practice, Menu> MENUS = new EnumMap<>(Practice.class);
+
+  static {
+    for (Practice each : Practice.values()) {
+      MENUS.put(each, new Menu(each));
+    }
+  }
+
+  /** A form that measures a concept, by day, at night or at both. */
+  record Course(Concept concept, ItemWriter writer, List<TimeOfDay> times) {
+    boolean allowed(Composition composition) {
+      TimeOfDay time = composition.time();
+      return (time == null || times.contains(time))
+          && (composition.forms().isEmpty() || composition.forms().contains(writer.form()));
+    }
+
+    TimeOfDay time(@Nullable TimeOfDay wanted, Chance chance) {
+      return wanted == null ? chance.pick(times) : wanted;
+    }
+  }
+
+  private final Practice practice;
+  private final List<List<Course>> byConcept = new ArrayList<>();
+
+  private Menu(Practice practice) {
+    this.practice = practice;
+    for (Concept each : Concept.values()) {
+      List<Course> courses = courses(each);
+      if (!courses.isEmpty()) {
+        byConcept.add(courses);
+      }
+    }
+  }
+
+  static Menu of(Practice practice) {
+    Menu menu = MENUS.get(practice);
+    if (menu == null) {
+      throw new IllegalStateException(practice.id() + " has no menu");
+    }
+    return menu;
+  }
+
+  private List<Course> courses(Concept concept) {
+    List<Course> courses = new ArrayList<>();
+    for (ItemWriter writer : WRITERS) {
+      List<TimeOfDay> times = new ArrayList<>();
+      for (TimeOfDay each : TimeOfDay.values()) {
+        if (writer.measures(concept, practice, each)) {
+          times.add(each);
+        }
+      }
+      if (!times.isEmpty()) {
+        courses.add(new Course(concept, writer, List.copyOf(times)));
+      }
+    }
+    return List.copyOf(courses);
+  }
+
+  /** The courses that a composition allows, one list for each concept, none of them empty. */
+  List<List<Course>> allowed(Composition composition) {
+    List<List<Course>> allowed = new ArrayList<>(byConcept.size());
+    for (List<Course> courses : byConcept) {
+      Concept concept = courses.get(0).concept();
+      if (composition.concepts().isEmpty() || composition.concepts().contains(concept)) {
+        List<Course> kept = allowed(courses, composition);
+        if (!kept.isEmpty()) {
+          allowed.add(kept);
+        }
+      }
+    }
+    return allowed;
+  }
+
+  private static List<Course> allowed(List<Course> courses, Composition composition) {
+    List<Course> kept = new ArrayList<>(courses.size());
+    for (Course each : courses) {
+      if (each.allowed(composition)) {
+        kept.add(each);
+      }
+    }
+    return kept;
+  }
+}

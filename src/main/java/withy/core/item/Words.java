@@ -1,0 +1,35 @@
+package withy.core.item;
+
+import withy.core.Term;
+import withy.core.mark.MarkKind;
+import withy.core.mark.Practice;
+import withy.core.mark.PracticeNames;
+import withy.core.mark.Side;
+import withy.core.scenario.Scenario;
+
+/** Messages that several forms share. */
+final class Words {
+  private Words() {}
+
+  /** What a practice calls a kind of mark. */
+  static Message mark(Practice practice, MarkKind kind) {
+    return Message.of(PracticeNames.key(practice, kind));
+  }
+
+  /** What the practice calls the mark that is asked about, or that there is none. */
+  static Message mark(Scenario scenario) {
+    return scenario.marks().isEmpty()
+        ? Message.of("mark.none")
+        : mark(scenario.practice(), scenario.mark().kind());
+  }
+
+  /** A word of the trade by itself. */
+  static Message term(Term term) {
+    return Message.of("option.term", term);
+  }
+
+  /** The side as part of a sentence: "left to port". */
+  static Message left(Side side) {
+    return Message.of("left." + side.id());
+  }
+}

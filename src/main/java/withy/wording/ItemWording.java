@@ -1,0 +1,55 @@
+package withy.wording;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import withy.core.item.Item;
+import withy.core.item.Option;
+import withy.core.mark.Travel;
+import withy.core.scenario.Situation;
+
+/** What a person reads of an item. */
+public final class ItemWording {
+  private final Wording wording;
+
+  public ItemWording(Wording wording) {
+    this.wording = wording;
+  }
+
+  /** What is asked, in one or two sentences. */
+  public String prompt(Item item) {
+    return wording.text(item.prompt());
+  }
+
+  public String option(Option option) {
+    return wording.text(option.text());
+  }
+
+  /** The rule that decides. */
+  public String explanation(Item item) {
+    return wording.text(item.explanation());
+  }
+
+  /** What the belief behind an option got wrong; null for the key. */
+  public @Nullable String mistook(Option option) {
+    return option.mistook() == null ? null : wording.text(option.mistook());
+  }
+
+  /**
+   * The situation in short facts: region, heading, with or against, channel wanted, day or night.
+   */
+  public List<String> facts(Item item) {
+    Situation situation = item.scenario().situation();
+    List<String> facts = new ArrayList<>();
+    facts.add(wording.text("fact.region", item.scenario().practice().region()));
+    facts.add(wording.text("fact.heading", situation.heading()));
+    if (situation.travel() != Travel.NONE && situation.setting() == null) {
+      facts.add(wording.text("fact.travel." + situation.travel().id()));
+    }
+    if (situation.intent() != null) {
+      facts.add(wording.text("fact.intent." + situation.intent().id()));
+    }
+    facts.add(wording.text("fact.time." + situation.time().id()));
+    return List.copyOf(facts);
+  }
+}
