@@ -1,28 +1,30 @@
 package withy.web;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import java.io.UncheckedIOException;
+import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
 
 /** Writes what the server says to scripts. */
-final class Json {
-  private static final JsonMapper PROBLEMS =
-      JsonMapper.builder().defaultPropertyInclusion(present()).build();
+public final class Json {
+  /** The media type of JSON. */
+  public static final String MEDIA_TYPE = "application/json; charset=utf-8";
+
+  private static final JsonMapper MAPPER = JsonMapper.builder().build();
 
   private Json() {}
 
-  /** A problem document as bytes; what does not apply is left out. */
-  static byte[] bytes(Problem problem) {
+  /** A record, list or map as JSON in UTF-8. */
+  static byte[] bytes(Object value) {
     try {
-      return PROBLEMS.writeValueAsString(problem).getBytes(StandardCharsets.UTF_8);
+      return MAPPER.writeValueAsString(value).getBytes(StandardCharsets.UTF_8);
     } catch (JsonProcessingException e) {
-      throw new UncheckedIOException(e);
+      throw new IllegalArgumentException(e);
     }
   }
 
-  private static JsonInclude.Value present() {
-    return JsonInclude.Value.construct(JsonInclude.Include.NON_NULL, JsonInclude.Include.NON_NULL);
+  /** Answers with a status and a record, list or map as JSON. */
+  public static void answer(Context context, int status, Object value) {
+    context.status(status).contentType(MEDIA_TYPE).result(bytes(value));
   }
 }

@@ -1,5 +1,6 @@
 package withy.web;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -10,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param field the field that is wrong, null where it is none
  * @param reference stands in the log beside what happened; null where nothing broke
  */
+@JsonInclude(JsonInclude.Include.NON_NULL)
 public record Problem(
     String type,
     String title,

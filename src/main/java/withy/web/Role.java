@@ -9,6 +9,7 @@ import withy.usecase.LearnerCaller;
 /** Who may take a route. */
 public enum Role {
   ANYONE(caller -> true, "/"),
+  SIGNED_IN(caller -> caller != null, "/"),
   LEARNER(LearnerCaller.class::isInstance, "/"),
   INSTRUCTOR(InstructorCaller.class::isInstance, "/sign-in");
 

@@ -1,0 +1,29 @@
+package withy.web.api;
+
+import java.util.ArrayList;
+import java.util.List;
+import withy.usecase.UseCases;
+import withy.web.Limits;
+import withy.web.Metrics;
+import withy.web.Route;
+import withy.web.RouteGroup;
+
+/** All that scripts can ask. */
+public final class Api implements RouteGroup {
+  private final List<RouteGroup> groups;
+
+  public Api(UseCases useCases, ItemVoice voice, Limits limits, Metrics metrics) {
+    this.groups =
+        List.of(
+            new EntryApi(useCases, limits),
+            new ClassApi(useCases),
+            new DrillApi(useCases, new ItemJson(voice), limits, metrics));
+  }
+
+  @Override
+  public List<Route> routes() {
+    List<Route> all = new ArrayList<>();
+    groups.forEach(group -> all.addAll(group.routes()));
+    return all;
+  }
+}

@@ -1,0 +1,67 @@
+package withy.web.api;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import org.jspecify.annotations.Nullable;
+import withy.core.item.Composition;
+import withy.core.item.Concept;
+import withy.core.item.Form;
+import withy.core.scenario.TimeOfDay;
+import withy.web.Declined;
+import withy.web.Fault;
+
+/** A drill to be assigned, as it is sent. */
+record AssignmentBody(
+    String schoolClass, @Nullable String title, Composition composition, @Nullable Instant due) {
+  private static final String BOTH = "both";
+
+  static AssignmentBody read(Body body) {
+    String schoolClass = body.text("class");
+    String title = body.optionalText("title");
+    Instant due = due(body);
+    Composition composition = composition(body);
+    body.requireNothingElse();
+    return new AssignmentBody(schoolClass, title, composition, due);
+  }
+
+  /** RFC 3339: a moment with the offset of its clock. */
+  private static @Nullable Instant due(Body body) {
+    String text = body.optionalText("due");
+    try {
+      return text == null ? null : OffsetDateTime.parse(text).toInstant();
+    } catch (DateTimeException malformed) {
+      return body.malformed("due");
+    }
+  }
+
+  private static Composition composition(Body body) {
+    if (body.has("drillSet")) {
+      return body.malformed("drillSet"); // no drill set is known by a name yet
+    }
+    Body composition = body.object("composition");
+    Composition read =
+        new Composition(
+            Terms.list(Concept.class, composition, "concepts"),
+            Terms.list(Form.class, composition, "forms"),
+            time(composition),
+            length(composition));
+    composition.requireNothingElse();
+    return read;
+  }
+
+  private static @Nullable TimeOfDay time(Body composition) {
+    JsonNode time = composition.optional("time");
+    boolean both = time == null || BOTH.equals(time.textValue());
+    return both ? null : Terms.one(TimeOfDay.class, composition, "time");
+  }
+
+  private static int length(Body composition) {
+    long length = composition.wholeNumber("length");
+    if (length < 1 || length > Composition.LONGEST) {
+      throw Declined.field(Fault.MALFORMED_FIELD, "composition.length");
+    }
+    return (int) length;
+  }
+}

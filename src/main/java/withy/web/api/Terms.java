@@ -1,0 +1,39 @@
+package withy.web.api;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.List;
+import withy.core.Term;
+
+/** Words of the trade as they are sent. */
+final class Terms {
+  private Terms() {}
+
+  /** The word of a field that must be there. */
+  static <E extends Enum<E> & Term> E one(Class<E> type, Body body, String field) {
+    return parse(type, body, field, body.text(field));
+  }
+
+  /** The words of a field that may be absent. */
+  static <E extends Enum<E> & Term> List<E> list(Class<E> type, Body body, String field) {
+    JsonNode array = body.optional(field);
+    if (array == null) {
+      return List.of();
+    }
+    if (!array.isArray()) {
+      return body.malformed(field);
+    }
+    List<E> words = new ArrayList<>();
+    array.forEach(each -> words.add(parse(type, body, field, each.textValue())));
+    return words;
+  }
+
+  private static <E extends Enum<E> & Term> E parse(
+      Class<E> type, Body body, String field, String word) {
+    try {
+      return Term.parse(type, word);
+    } catch (IllegalArgumentException unknown) {
+      return body.malformed(field);
+    }
+  }
+}
