@@ -48,9 +48,14 @@ public final class NextItem {
     }
     open.ifPresent(outdated -> issuedItems.withdraw(outdated.id()));
     int position = responses.answered(learner.id(), assignment.id());
-    return position < assignment.composition().length()
-        ? Optional.of(issueAt(position, learner, assignment))
-        : Optional.empty();
+    if (position >= assignment.composition().length()) {
+      return Optional.empty();
+    }
+    Issue stands = issueAt(position, learner, assignment);
+    // a call at the same moment may have issued the item, and its answer have come in since
+    return responses.ofItem(stands.id()).isEmpty()
+        ? Optional.of(stands)
+        : issue(learner, assignment);
   }
 
   private Issue issueAt(int position, LearnerCaller learner, Assignment assignment) {

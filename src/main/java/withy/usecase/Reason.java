@@ -44,6 +44,8 @@ public enum Reason {
   NAME_UNFIT,
   /** A value out of its range; the detail names the field. */
   MALFORMED,
+  /** No copy of the database was made; the detail says why in one sentence. */
+  COPY_REFUSED,
   /** The demonstration goes only where there is nothing yet. */
   NOT_EMPTY
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /** Where responses are kept. */
 public interface Responses {
@@ -29,9 +30,6 @@ public interface Responses {
   /** The responses of a class, in the order in which they were stored. */
   List<StoredResponse> ofClass(String schoolClass);
 
-  /** Those of one learner, in the order in which they were stored. */
-  List<StoredResponse> ofLearner(String learner);
-
   /** Changes with every response of a class. */
   Stand stand(String schoolClass);
 
@@ -39,5 +37,5 @@ public interface Responses {
   record Count(int answered, Instant last) {}
 
   /** By which one sees whether a class answered since. */
-  record Stand(long responses, Instant last) {}
+  record Stand(long responses, @Nullable Instant last) {}
 }

@@ -1,0 +1,79 @@
+package withy.store;
+
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+import withy.usecase.InstructorAccount;
+import withy.usecase.Instructors;
+
+/** Keeps instructors. */
+final class InstructorTable implements Instructors {
+  private final Jdbi jdbi;
+
+  InstructorTable(Jdbi jdbi) {
+    this.jdbi = jdbi;
+  }
+
+  @Override
+  public boolean isEmpty() {
+    return jdbi.withHandle(
+        handle ->
+            handle.createQuery("SELECT COUNT(*) FROM instructor").mapTo(Integer.class).one() == 0);
+  }
+
+  @Override
+  public boolean addFirst(InstructorAccount account, String folded) {
+    return jdbi.inTransaction(handle -> addFirst(handle, account, folded));
+  }
+
+  private static boolean addFirst(Handle handle, InstructorAccount account, String folded) {
+    int added =
+        handle
+            .createUpdate(
+                """
+                INSERT INTO instructor (id, name, folded, password_hash)
+                SELECT :id, :name, :folded, :hash
+                WHERE NOT EXISTS (SELECT 1 FROM instructor)
+                """)
+            .bind("id", account.id())
+            .bind("name", account.name())
+            .bind("folded", folded)
+            .bind("hash", account.passwordHash())
+            .execute();
+    if (added == 1) {
+      handle
+          .createUpdate("UPDATE school_class SET instructor = :id WHERE instructor IS NULL")
+          .bind("id", account.id())
+          .execute();
+    }
+    return added == 1;
+  }
+
+  @Override
+  public Optional<InstructorAccount> byName(String folded) {
+    return jdbi.withHandle(
+        handle ->
+            handle
+                .createQuery(
+                    "SELECT id, name, password_hash FROM instructor WHERE folded = :folded")
+                .bind("folded", folded)
+                .map(
+                    (row, context) ->
+                        new InstructorAccount(
+                            row.getString("id"),
+                            row.getString("name"),
+                            row.getString("password_hash")))
+                .findOne());
+  }
+
+  @Override
+  public void changePassword(String id, String passwordHash) {
+    jdbi.useHandle(
+        handle ->
+            handle
+                .createUpdate("UPDATE instructor SET password_hash = :hash WHERE id = :id")
+                .bind("hash", passwordHash)
+                .bind("id", id)
+                .execute());
+  }
+}

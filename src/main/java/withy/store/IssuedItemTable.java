@@ -1,0 +1,132 @@
+package withy.store;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.statement.StatementContext;
+import withy.core.Term;
+import withy.core.item.Concept;
+import withy.core.mark.Practice;
+import withy.usecase.Issue;
+import withy.usecase.IssuedItems;
+
+/** Keeps which items were issued. */
+final class IssuedItemTable implements IssuedItems {
+  private final Jdbi jdbi;
+
+  IssuedItemTable(Jdbi jdbi) {
+    this.jdbi = jdbi;
+  }
+
+  @Override
+  public Issue add(Issue issue) {
+    while (!Clash.free(jdbi, handle -> insert(handle, issue))) {
+      Optional<Issue> first = at(issue.learner(), issue.assignment(), issue.position());
+      if (first.isPresent()) {
+        return first.get();
+      }
+    }
+    return issue;
+  }
+
+  private static void insert(Handle handle, Issue issue) {
+    handle
+        .createUpdate(
+            """
+            INSERT INTO issued_item (id, learner, assignment, position, practice, concept, seed,
+              item_index, generator_version, choices, issued_at)
+            VALUES (:id, :learner, :assignment, :position, :practice, :concept, :seed,
+              :index, :version, :choices, :issuedAt)
+            """)
+        .bind("id", issue.id())
+        .bind("learner", issue.learner())
+        .bind("assignment", issue.assignment())
+        .bind("position", issue.position())
+        .bind("practice", issue.practice().id())
+        .bind("concept", issue.concept().id())
+        .bind("seed", issue.seed())
+        .bind("index", issue.index())
+        .bind("version", issue.generatorVersion())
+        .bind("choices", Words.ofChoices(issue.choices()))
+        .bind("issuedAt", issue.issuedAt())
+        .execute();
+  }
+
+  private Optional<Issue> at(String learner, String assignment, int position) {
+    return jdbi.withHandle(
+        handle ->
+            handle
+                .createQuery(
+                    """
+                    SELECT * FROM issued_item WHERE learner = :learner
+                    AND assignment = :assignment AND position = :position
+                    """)
+                .bind("learner", learner)
+                .bind("assignment", assignment)
+                .bind("position", position)
+                .map(IssuedItemTable::read)
+                .findOne());
+  }
+
+  @Override
+  public Optional<Issue> find(String id) {
+    return jdbi.withHandle(
+        handle ->
+            handle
+                .createQuery("SELECT * FROM issued_item WHERE id = :id")
+                .bind("id", id)
+                .map(IssuedItemTable::read)
+                .findOne());
+  }
+
+  @Override
+  public Optional<Issue> open(String learner, String assignment) {
+    return jdbi.withHandle(
+        handle ->
+            handle
+                .createQuery(
+                    """
+                    SELECT * FROM issued_item i
+                    WHERE i.learner = :learner AND i.assignment = :assignment
+                    AND NOT EXISTS (SELECT 1 FROM response r WHERE r.item = i.id)
+                    ORDER BY i.position LIMIT 1
+                    """)
+                .bind("learner", learner)
+                .bind("assignment", assignment)
+                .map(IssuedItemTable::read)
+                .findOne());
+  }
+
+  /** A response stored at the same moment keeps its item by the foreign key. */
+  @Override
+  public void withdraw(String id) {
+    Clash.free(
+        jdbi,
+        handle ->
+            handle
+                .createUpdate(
+                    """
+                    DELETE FROM issued_item WHERE id = :id
+                    AND NOT EXISTS (SELECT 1 FROM response WHERE item = :id)
+                    """)
+                .bind("id", id)
+                .execute());
+  }
+
+  private static Issue read(ResultSet row, StatementContext context) throws SQLException {
+    return new Issue(
+        row.getString("id"),
+        row.getString("learner"),
+        row.getString("assignment"),
+        row.getInt("position"),
+        Term.parse(Practice.class, row.getString("practice")),
+        Term.parse(Concept.class, row.getString("concept")),
+        row.getLong("seed"),
+        row.getInt("item_index"),
+        row.getInt("generator_version"),
+        Words.readChoices(row.getString("choices")),
+        Moments.read(row, "issued_at"));
+  }
+}

@@ -1,0 +1,145 @@
+package withy.store;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+import withy.core.response.Response;
+import withy.usecase.Responses;
+import withy.usecase.StoredResponse;
+
+/** Keeps responses. */
+final class ResponseTable implements Responses {
+  private final Jdbi jdbi;
+
+  ResponseTable(Jdbi jdbi) {
+    this.jdbi = jdbi;
+  }
+
+  @Override
+  public boolean add(StoredResponse response) {
+    return Clash.free(jdbi, handle -> insert(handle, response));
+  }
+
+  private static void insert(Handle handle, StoredResponse stored) {
+    Response response = stored.response();
+    handle
+        .createUpdate(
+            """
+            INSERT INTO response (item, learner, client_id, school_class, assignment, form, practice,
+              concepts, answer_key, chosen, misconception, offered, correct, shown_ms, answered_at)
+            VALUES (:item, :learner, :clientId, :class, :assignment, :form, :practice,
+              :concepts, :key, :chosen, :misconception, :offered, :correct, :shown, :answeredAt)
+            """)
+        .bind("item", response.item())
+        .bind("learner", stored.learner())
+        .bind("clientId", stored.id())
+        .bind("class", stored.schoolClass())
+        .bind("assignment", response.assignment())
+        .bind("form", response.form())
+        .bind("practice", response.practice())
+        .bind("concepts", Words.of(response.concepts()))
+        .bind("key", response.key())
+        .bind("chosen", response.option())
+        .bind("misconception", response.misconception())
+        .bind("offered", Words.ofOffered(response.offered()))
+        .bind("correct", response.correct())
+        .bind("shown", response.shownMillis())
+        .bind("answeredAt", response.answeredAt())
+        .execute();
+  }
+
+  @Override
+  public Optional<StoredResponse> ofItem(String item) {
+    return jdbi.withHandle(
+        handle ->
+            handle
+                .createQuery(ResponseRow.SELECT + " WHERE r.item = :item")
+                .bind("item", item)
+                .map(ResponseRow::read)
+                .findOne());
+  }
+
+  @Override
+  public Optional<StoredResponse> byId(String learner, UUID id) {
+    return jdbi.withHandle(
+        handle ->
+            handle
+                .createQuery(ResponseRow.SELECT + " WHERE r.learner = :learner AND client_id = :id")
+                .bind("learner", learner)
+                .bind("id", id)
+                .map(ResponseRow::read)
+                .findOne());
+  }
+
+  @Override
+  public int answered(String learner, String assignment) {
+    return jdbi.withHandle(
+        handle ->
+            handle
+                .createQuery(
+                    """
+                    SELECT COUNT(*) FROM response
+                    WHERE assignment = :assignment AND learner = :learner
+                    """)
+                .bind("assignment", assignment)
+                .bind("learner", learner)
+                .mapTo(Integer.class)
+                .one());
+  }
+
+  @Override
+  public Map<String, Count> counts(String assignment) {
+    Map<String, Count> counts = new LinkedHashMap<>();
+    jdbi.useHandle(
+        handle ->
+            handle
+                .createQuery(
+                    """
+                    SELECT learner, COUNT(*) AS answered, MAX(answered_at) AS last_answered
+                    FROM response WHERE assignment = :assignment GROUP BY learner ORDER BY learner
+                    """)
+                .bind("assignment", assignment)
+                .map(
+                    (row, context) ->
+                        counts.put(
+                            row.getString("learner"),
+                            new Count(row.getInt("answered"), Moments.read(row, "last_answered"))))
+                .list());
+    return counts;
+  }
+
+  @Override
+  public List<StoredResponse> ofClass(String schoolClass) {
+    return jdbi.withHandle(
+        handle ->
+            handle
+                .createQuery(
+                    ResponseRow.SELECT
+                        + " WHERE r.school_class = :class ORDER BY r.answered_at, r.item")
+                .bind("class", schoolClass)
+                .map(ResponseRow::read)
+                .list());
+  }
+
+  @Override
+  public Stand stand(String schoolClass) {
+    return jdbi.withHandle(
+        handle ->
+            handle
+                .createQuery(
+                    """
+                    SELECT COUNT(*) AS responses, MAX(answered_at) AS last_answered
+                    FROM response WHERE school_class = :class
+                    """)
+                .bind("class", schoolClass)
+                .map(
+                    (row, context) ->
+                        new Stand(
+                            row.getLong("responses"), Moments.readOptional(row, "last_answered")))
+                .one());
+  }
+}
