@@ -1,5 +1,6 @@
-/** What the light of a mark does: its character, its rhythm, its timeline. */
-@NullMarked
+/**
+ * What a light of a navigation mark does: its character, as charts and light lists write it, and
+ * its timeline.
+ */
+@org.jspecify.annotations.NullMarked
 package withy.core.light;
-
-import org.jspecify.annotations.NullMarked;
