@@ -89,6 +89,6 @@ final class Lights {
   }
 
   private static LightCharacter character(String notation) {
-    return new LightCharacter(notation);
+    return LightCharacter.parse(notation);
   }
 }
