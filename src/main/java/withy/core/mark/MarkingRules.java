@@ -41,7 +41,7 @@ public final class MarkingRules {
   }
 
   private static Map<MarkKind, MarkLook> looks(Practice practice) {
-    return LOOKS.getOrDefault(practice, Map.of());
+    return LOOKS.getOrDefault(practice, Collections.emptyMap());
   }
 
   private static Map<Practice, Map<MarkKind, MarkLook>> looks() {
