@@ -8,7 +8,6 @@ import withy.core.mark.Colour;
 /** Paints the body of a mark: its colours, a little light and shade, its outline, its letters. */
 final class BodyDrawing {
   private static final double OUTLINE = 1.8;
-  private static final String LETTERS = "Helvetica,Arial,'Liberation Sans',sans-serif";
 
   private final SvgWriter svg;
   private final Appearance appearance;
@@ -122,7 +121,7 @@ final class BodyDrawing {
         "font-weight",
         700,
         "font-family",
-        LETTERS,
+        Type.FAMILY,
         "text-anchor",
         "middle",
         "fill",

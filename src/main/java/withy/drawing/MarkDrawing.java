@@ -1,6 +1,8 @@
 package withy.drawing;
 
 import org.jspecify.annotations.Nullable;
+import withy.core.light.LightCharacter;
+import withy.core.light.LightTimeline;
 import withy.core.mark.Appearance;
 import withy.core.mark.Topmark;
 
@@ -38,6 +40,26 @@ public final class MarkDrawing {
     Scenery.day(svg, WIDTH, HEIGHT, horizon);
     silhouette(svg, appearance, WIDTH / 2, horizon + Surface.EYE * FAR_SCALE * 0.4, FAR_SCALE);
     return svg.finish();
+  }
+
+  /**
+   * A light in the dark at its true rhythm, and below it the strip of light and dark with seconds.
+   * The picture has no view box: in a larger space the light keeps its size in CSS pixels.
+   *
+   * @param letters whether the strip names the colour of the light
+   */
+  public static Svg night(LightTimeline timeline, Lettering lettering, boolean letters) {
+    SvgWriter svg = SvgWriter.unscaled(WIDTH, HEIGHT);
+    NightScene.begin(svg);
+    NightScene.strip(svg, timeline, lettering, letters);
+    svg.end();
+    LightDisc.draw(svg, timeline, 0.5, 0.42);
+    return svg.finish();
+  }
+
+  /** A light in the dark with English lettering, its colour not named. */
+  public static Svg night(LightCharacter light) {
+    return night(light.timeline(), Lettering.ENGLISH, false);
   }
 
   /** A mark in its colours, standing in the water at a place. */

@@ -1,5 +1,6 @@
 package withy.drawing;
 
+import withy.core.light.LightColour;
 import withy.core.mark.Colour;
 
 /**
@@ -41,10 +42,12 @@ enum Palette {
   LANTERN("#efe9d8"),
   ROCK("#8a8378"),
   LAND("#e6d9b8"),
+  CHART_WATER("#eaf0ef"),
   SHOAL("#dfe8e2"),
 
   NIGHT("#0a121c"),
   NIGHT_SEA("#0d1723"),
+  ECLIPSE("#000000"),
   NIGHT_HORIZON("#1b2a3a"),
   NIGHT_INK("#9fb0bd");
 
@@ -63,6 +66,11 @@ enum Palette {
   /** The surface colour of a mark. */
   static Palette of(Colour colour) {
     return valueOf(colour.name());
+  }
+
+  /** The colour of a light, as near as a screen comes to it. */
+  static Palette of(LightColour colour) {
+    return valueOf(colour.name() + "_LIGHT");
   }
 
   /** The colour of numbers and letters on a body. */

@@ -44,7 +44,12 @@ final class PathData {
 
   /** Half a turn or less of a circle, clockwise on the screen. */
   PathData arc(double radius, double x, double y) {
-    data.append('A').append(text(radius)).append(' ').append(text(radius)).append(" 0 0 1 ");
+    return arc(radius, x, y, true);
+  }
+
+  PathData arc(double radius, double x, double y, boolean clockwise) {
+    data.append('A').append(text(radius)).append(' ').append(text(radius));
+    data.append(clockwise ? " 0 0 1 " : " 0 0 0 ");
     data.append(text(x)).append(' ').append(text(y));
     return this;
   }

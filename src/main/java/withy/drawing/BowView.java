@@ -1,0 +1,150 @@
+package withy.drawing;
+
+import withy.core.light.LightCharacter;
+import withy.core.scenario.SightedMark;
+import withy.core.scenario.Situation;
+import withy.core.scenario.View;
+
+/** What the helmsman sees over the bow: the mark under a scale of bearings. */
+final class BowView {
+  private static final double WIDTH = MarkDrawing.WIDTH;
+  private static final double HEIGHT = MarkDrawing.HEIGHT;
+  private static final double HORIZON = NightScene.HORIZON;
+  private static final double[] HALF_ANGLES = {40, 80, 180};
+  private static final double LANTERN = 74;
+
+  private final Situation situation;
+  private final SightedMark sighted;
+  private final double halfAngle;
+
+  private BowView(Situation situation, SightedMark sighted) {
+    this.situation = situation;
+    this.sighted = sighted;
+    this.halfAngle = halfAngle(StrictMath.abs(relative()));
+  }
+
+  static Svg of(Situation situation, SightedMark sighted, Lettering lettering, boolean letters) {
+    BowView view = new BowView(situation, sighted);
+    return situation.view() == View.LIGHT
+        ? view.night(lettering, letters)
+        : view.day(lettering);
+  }
+
+  private static double halfAngle(double off) {
+    for (double each : HALF_ANGLES) {
+      if (off <= each * 0.9) {
+        return each;
+      }
+    }
+    return HALF_ANGLES[HALF_ANGLES.length - 1];
+  }
+
+  private double relative() {
+    return sighted.bearing().relativeTo(situation.heading());
+  }
+
+  private double across(double relative) {
+    return WIDTH / 2 * (1 + relative / halfAngle);
+  }
+
+  /** Nearer is larger, but far less than by true perspective, so that far marks stay legible. */
+  private double scale() {
+    double true100 = StrictMath.pow(100 / sighted.distance(), 0.2);
+    return Math.max(0.5, Math.min(0.72, 0.7 * true100));
+  }
+
+  private Svg day(Lettering lettering) {
+    SvgWriter svg = SvgWriter.scaled(WIDTH, HEIGHT);
+    Scenery.day(svg, WIDTH, HEIGHT, HORIZON);
+    double s = scale();
+    double x = Math.max(34, Math.min(WIDTH - 34, across(relative())));
+    if (situation.view() == View.DISTANT) {
+      MarkDrawing.silhouette(
+          svg, sighted.appearance(), x, HORIZON + Surface.EYE * s * 0.4, s * 0.85);
+    } else {
+      double water = HORIZON + Surface.EYE * s;
+      MarkDrawing.standing(svg, sighted.appearance(), sighted.label(), x, water, s);
+    }
+    bow(svg, Palette.PAPER, Palette.INK, Palette.HAIRLINE);
+    tape(svg, lettering, Palette.PAPER, Palette.INK);
+    return svg.finish();
+  }
+
+  private Svg night(Lettering lettering, boolean letters) {
+    SvgWriter svg = SvgWriter.unscaled(WIDTH, HEIGHT);
+    NightScene.begin(svg);
+    bow(svg, Palette.NIGHT, Palette.NIGHT_HORIZON, Palette.NIGHT_SEA);
+    tape(svg, lettering, Palette.NIGHT, Palette.NIGHT_INK);
+    LightCharacter light = sighted.appearance().light();
+    if (light != null) {
+      NightScene.strip(svg, light.timeline(), lettering, letters);
+    }
+    svg.end();
+    if (light != null) {
+      double lantern = HORIZON - LANTERN * scale() * 0.6;
+      double x = Math.max(24, Math.min(WIDTH - 24, across(relative())));
+      LightDisc.draw(svg, light.timeline(), x / WIDTH, lantern / HEIGHT);
+    }
+    return svg.finish();
+  }
+
+  /** The foredeck running to the stem, with its rail. */
+  private static void bow(SvgWriter svg, Palette deck, Palette ink, Palette seam) {
+    double m = WIDTH / 2;
+    PathData shape =
+        PathData.at(m, 216)
+            .cubic(m + 34, 226, m + 74, 250, m + 96, HEIGHT + 2)
+            .line(m - 96, HEIGHT + 2)
+            .cubic(m - 74, 250, m - 34, 226, m, 216)
+            .close();
+    Pen.area(svg, shape, deck, ink, 1.8);
+    PathData rail =
+        PathData.at(m, 224)
+            .cubic(m + 30, 232, m + 64, 254, m + 84, HEIGHT)
+            .move(m, 224)
+            .cubic(m - 30, 232, m - 64, 254, m - 84, HEIGHT);
+    Pen.line(svg, rail, seam, 1.4);
+    Pen.area(svg, hatch(m), deck, ink, 1.2);
+    PathData pulpit =
+        PathData.at(m - 62, 252)
+            .line(m - 62, 232)
+            .cubic(m - 40, 208, m - 16, 200, m, 200)
+            .cubic(m + 16, 200, m + 40, 208, m + 62, 232)
+            .line(m + 62, 252)
+            .move(m - 26, 224)
+            .line(m - 26, 205)
+            .move(m + 26, 224)
+            .line(m + 26, 205);
+    Pen.line(svg, pulpit, ink, 1.7);
+  }
+
+  private static PathData hatch(double m) {
+    return PathData.at(m - 17, 256)
+        .line(m + 17, 256)
+        .line(m + 22, HEIGHT + 2)
+        .line(m - 22, HEIGHT + 2)
+        .close();
+  }
+
+  /** Bearings along the upper edge; the mark on it is the heading. */
+  private void tape(SvgWriter svg, Lettering lettering, Palette ground, Palette ink) {
+    svg.element("rect", "width", WIDTH, "height", 24, "fill", ground);
+    int step = halfAngle > 100 ? 30 : halfAngle > 50 ? 20 : 10;
+    PathData ticks = PathData.at(0, 24).line(WIDTH, 24);
+    double heading = situation.heading().degrees();
+    int first = (int) Math.ceil((heading - halfAngle) / 5) * 5;
+    for (int degrees = first; degrees <= heading + halfAngle; degrees += step / 2) {
+      double x = across(degrees - heading);
+      boolean labelled = Math.floorMod(degrees, step) == 0;
+      ticks.move(x, 24).line(x, labelled ? 18 : 21);
+      if (labelled && x > 10 && x < WIDTH - 10) {
+        String words = lettering.bearing(degrees);
+        Pen.letters(svg, words, new Vec(x, 10), 10, ink);
+      }
+    }
+    Pen.line(svg, ticks, ink, 1);
+    double m = WIDTH / 2;
+    PathData pointer = PathData.polygon(m, 25, m - 5, 33, m + 5, 33);
+    Pen.area(svg, pointer, ink, ink, 1);
+  }
+}

@@ -1,0 +1,32 @@
+package withy.drawing;
+
+import withy.core.light.LightTimeline;
+
+/**
+ * Whether a drawn light can harm by flashing (WCAG 2.2, success criterion 2.3.1): at most three
+ * flashes in any second, or all that flashes small enough.
+ */
+public final class FlashSafety {
+  /** A quarter of 341 by 256 CSS pixels: below it any flashing is small. */
+  public static final double SAFE_AREA = 21_824;
+
+  /** The most flashes in any second that are safe whatever their size. */
+  public static final int SAFE_RATE = 3;
+
+  private FlashSafety() {}
+
+  /** CSS pixels squared of everything that is lit by one light, its soft edge included. */
+  public static double litArea() {
+    return StrictMath.PI * LightDisc.RADIUS * LightDisc.RADIUS;
+  }
+
+  /**
+   * Whether some lights drawn together are safe at a zoom of the page.
+   *
+   * @param zoom 1 at 100 %
+   */
+  public static boolean safe(LightTimeline timeline, int lights, double zoom) {
+    return lights * timeline.mostFlashesInOneSecond() <= SAFE_RATE
+        || lights * litArea() * zoom * zoom <= SAFE_AREA;
+  }
+}

@@ -1,0 +1,84 @@
+package withy.drawing;
+
+import org.jspecify.annotations.Nullable;
+import withy.core.item.Form;
+import withy.core.item.Item;
+import withy.core.light.LightCharacter;
+import withy.core.scenario.Scenario;
+import withy.core.scenario.SightedMark;
+import withy.core.scenario.Situation;
+import withy.core.scenario.View;
+
+/**
+ * The pictures of an item.
+ *
+ * <p>A view of a light has no view box and keeps the light at its size in CSS pixels; give it the
+ * proportions of its width and height.
+ *
+ * @param view what is seen: the mark, the mark over the bow, a light, or a stretch of water
+ * @param plan the same from above, north up; null where there is nothing to add
+ */
+public record ItemPicture(Svg view, @Nullable Svg plan) {
+  /** What the learner sees before the answer; nothing in it tells the key. */
+  public static ItemPicture question(Item item, Lettering lettering) {
+    return drawn(item, null, null, lettering, false);
+  }
+
+  /** The question with English lettering. */
+  public static ItemPicture question(Item item) {
+    return question(item, Lettering.ENGLISH);
+  }
+
+  /**
+   * What the learner sees after the answer: the plan with the safe way past the mark, and dashed
+   * the way of a wrong answer.
+   *
+   * @param chosen the value of the option chosen; null for "not sure"
+   */
+  public static ItemPicture answered(Item item, @Nullable String chosen, Lettering lettering) {
+    String wrong = item.key().equals(chosen) ? null : chosen;
+    return drawn(item, item.key(), wrong, lettering, true);
+  }
+
+  /** The answered item with English lettering. */
+  public static ItemPicture answered(Item item, @Nullable String chosen) {
+    return answered(item, chosen, Lettering.ENGLISH);
+  }
+
+  private static ItemPicture drawn(
+      Item item,
+      @Nullable String key,
+      @Nullable String wrong,
+      Lettering lettering,
+      boolean answered) {
+    Scenario scenario = item.scenario();
+    Situation situation = scenario.situation();
+    if (item.form() == Form.DIRECTION || scenario.marks().isEmpty()) {
+      return new ItemPicture(WaterPlan.of(situation, lettering, answered), null);
+    }
+    SightedMark mark = scenario.mark();
+    if (item.form() == Form.IDENTIFY || item.form() == Form.LIGHT) {
+      return new ItemPicture(alone(mark, situation.view(), lettering, answered), null);
+    }
+    return new ItemPicture(
+        BowView.of(situation, mark, lettering, answered),
+        PassingPlan.of(situation, mark, key, wrong, lettering));
+  }
+
+  private static Svg alone(
+      SightedMark mark, View view, Lettering lettering, boolean letters) {
+    return switch (view) {
+      case NEAR -> MarkDrawing.near(mark.appearance(), mark.label());
+      case DISTANT -> MarkDrawing.distant(mark.appearance());
+      case LIGHT -> MarkDrawing.night(light(mark).timeline(), lettering, letters);
+    };
+  }
+
+  private static LightCharacter light(SightedMark mark) {
+    LightCharacter light = mark.appearance().light();
+    if (light == null) {
+      throw new IllegalArgumentException("an unlit mark cannot be seen at night");
+    }
+    return light;
+  }
+}

@@ -1,0 +1,87 @@
+package withy.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import withy.core.light.LightColour;
+import withy.core.light.LightTimeline;
+import withy.core.light.Phase;
+
+/**
+ * A light at its true rhythm: a small disc with a soft edge, in CSS pixels wherever it stands, so
+ * that it never grows with the screen.
+ */
+final class LightDisc {
+  /** Of the disc with its soft edge, in CSS pixels. */
+  static final double RADIUS = 20;
+
+  private static final double[][] RINGS = {{RADIUS, 0.05}, {16, 0.07}, {12.5, 0.11}, {9.5, 0.19}, {7.2, 0.4}, {5.2, 1}};
+
+  /** How bright the steady part of a fixed and flashing light is beside its flashes. */
+  private static final double LOW = 0.5;
+
+  private LightDisc() {}
+
+  /** Draws a light in an unscaled picture at shares of its width and height. */
+  static void draw(SvgWriter svg, LightTimeline timeline, double across, double down) {
+    svg.begin("svg", "x", percent(across), "y", percent(down), "overflow", "visible");
+    List<Phase> phases = timeline.phases();
+    svg.begin("g", "fill", fill(firstLit(phases)), "opacity", opacity(phases.get(0), phases));
+    if (!timeline.fixed()) {
+      animate(svg, "opacity", timeline, each -> opacity(each, phases));
+      if (phases.stream().map(Phase::colour).filter(c -> c != null).distinct().count() > 1) {
+        animate(svg, "fill", timeline, LightDisc::fill);
+      }
+    }
+    for (double[] ring : RINGS) {
+      svg.element("circle", "r", ring[0], "fill-opacity", ring[1]);
+    }
+    svg.end().end();
+  }
+
+  private static void animate(
+      SvgWriter svg, String attribute, LightTimeline timeline, Function<Phase, String> shown) {
+    double period = timeline.periodMillis().orElseThrow();
+    List<String> values = new ArrayList<>();
+    List<String> times = new ArrayList<>();
+    double elapsed = 0;
+    for (Phase each : timeline.phases()) {
+      values.add(shown.apply(each));
+      times.add(SvgWriter.decimal(elapsed / period, 1_000_000));
+      elapsed += each.millis();
+    }
+    svg.element(
+        "animate",
+        "attributeName",
+        attribute,
+        "calcMode",
+        "discrete",
+        "values",
+        String.join(";", values),
+        "keyTimes",
+        String.join(";", times),
+        "dur",
+        SvgWriter.decimal(period / 1000, 1000) + "s",
+        "repeatCount",
+        "indefinite");
+  }
+
+  private static Phase firstLit(List<Phase> phases) {
+    return phases.stream().filter(each -> !each.dark()).findFirst().orElse(phases.get(0));
+  }
+
+  private static String opacity(Phase phase, List<Phase> all) {
+    boolean brighter = all.stream().anyMatch(Phase::high);
+    return phase.dark() ? "0" : SvgWriter.number(brighter && !phase.high() ? LOW : 1);
+  }
+
+  /** The colour of a phase; an eclipse shows none, whatever it is. */
+  private static String fill(Phase phase) {
+    LightColour colour = phase.colour();
+    return (colour == null ? Palette.WHITE_LIGHT : Palette.of(colour)).toString();
+  }
+
+  private static String percent(double share) {
+    return SvgWriter.number(share * 100) + "%";
+  }
+}

@@ -1,0 +1,198 @@
+package withy.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import withy.core.light.LightColour;
+import withy.core.light.LightTimeline;
+import withy.core.light.Phase;
+
+/**
+ * The still picture of a rhythm: light and dark as lengths over at least one whole period, with
+ * seconds. It never prints the character.
+ */
+public final class LightStrip {
+  static final double WIDTH = 320;
+  static final double HEIGHT = 50;
+  private static final double LEFT = 14;
+  private static final double RIGHT = 290;
+  private static final double TOP = 8;
+  private static final double BAR = 18;
+  private static final int LEAST_MILLIS = 4000;
+  private static final double LEAST_STEP = 24;
+  private static final double[] STEPS = {0.5, 1, 2, 5, 10, 20, 60};
+
+  private final SvgWriter svg;
+  private final LightTimeline timeline;
+  private final Lettering lettering;
+  private final boolean letters;
+  private final double scale;
+  private final int repeats;
+
+  private LightStrip(SvgWriter svg, LightTimeline timeline, Lettering lettering, boolean letters) {
+    this.svg = svg;
+    this.timeline = timeline;
+    this.lettering = lettering;
+    this.letters = letters;
+    int period = timeline.periodMillis().orElse(LEAST_MILLIS);
+    this.repeats = Math.max(1, (LEAST_MILLIS + period - 1) / period);
+    this.scale = (RIGHT - LEFT) / (repeats * (double) period);
+  }
+
+  /**
+   * The strip as a picture of its own.
+   *
+   * @param letters whether each light is named by its letter (R, G, W, Y, Bu), where its colour is
+   *     not what is asked
+   */
+  public static Svg of(LightTimeline timeline, Lettering lettering, boolean letters) {
+    SvgWriter svg = SvgWriter.scaled(WIDTH, HEIGHT);
+    draw(svg, timeline, lettering, letters);
+    return svg.finish();
+  }
+
+  static void draw(
+      SvgWriter svg, LightTimeline timeline, Lettering lettering, boolean letters) {
+    svg.element("rect", "width", WIDTH, "height", HEIGHT, "fill", Palette.NIGHT);
+    LightStrip strip = new LightStrip(svg, timeline, lettering, letters);
+    strip.bars();
+    strip.axis();
+    if (letters) {
+      strip.name();
+    }
+  }
+
+  private void bars() {
+    double at = LEFT;
+    svg.element(
+        "rect", "x", LEFT, "y", TOP, "width", RIGHT - LEFT, "height", BAR, "fill", Palette.ECLIPSE);
+    for (Phase each : phases()) {
+      double width = each.millis() * scale;
+      bar(each, at, width);
+      at += width;
+    }
+    svg.element(
+        "rect",
+        "x",
+        LEFT,
+        "y",
+        TOP,
+        "width",
+        RIGHT - LEFT,
+        "height",
+        BAR,
+        "fill",
+        "none",
+        "stroke",
+        Palette.NIGHT_INK,
+        "stroke-width",
+        0.8);
+  }
+
+  private List<Phase> phases() {
+    List<Phase> phases = new ArrayList<>();
+    for (int i = 0; i < (timeline.fixed() ? 1 : repeats); i++) {
+      phases.addAll(timeline.phases());
+    }
+    return timeline.fixed()
+        ? List.of(new Phase(phases.get(0).colour(), LEAST_MILLIS, phases.get(0).high()))
+        : phases;
+  }
+
+  private void bar(Phase phase, double x, double width) {
+    LightColour colour = phase.colour();
+    boolean low = !phase.high() && timeline.phases().stream().anyMatch(Phase::high);
+    double height = low ? BAR / 2 : BAR;
+    if (colour != null) {
+      svg.element(
+          "rect",
+          "x",
+          x,
+          "y",
+          TOP + BAR - height,
+          "width",
+          width,
+          "height",
+          height,
+          "fill",
+          Palette.of(colour));
+    }
+    write(phase, x + width / 2, width, low);
+  }
+
+  /** The length of a phase, and its letter where the colours change, as far as there is room. */
+  private void write(Phase phase, double middle, double width, boolean low) {
+    LightColour colour = phase.colour();
+    String letter = letters && colour != null && colours() > 1 ? colour.abbreviation() : "";
+    String length = timeline.fixed() ? "" : lettering.seconds(phase.millis() / 1000.0);
+    String words = (letter + " " + length).strip();
+    String fitting = fits(words, width) ? words : letter;
+    if (!fitting.isEmpty() && fits(fitting, width)) {
+      Palette ink = colour == null || low ? Palette.NIGHT_INK : Palette.BLACK;
+      label(fitting, middle, TOP + (low ? 7.4 : BAR / 2 + 3.4), ink, "middle");
+    }
+  }
+
+  private long colours() {
+    return timeline.phases().stream().filter(each -> !each.dark()).map(Phase::colour).distinct().count();
+  }
+
+  /** The letter of a light of one colour, behind the bar. */
+  private void name() {
+    for (Phase each : timeline.phases()) {
+      LightColour colour = each.colour();
+      if (colour != null && colours() == 1) {
+        label(colour.abbreviation(), RIGHT + 16, TOP + BAR / 2 + 3.4, Palette.NIGHT_INK, "middle");
+        return;
+      }
+    }
+  }
+
+  private static boolean fits(String words, double width) {
+    return words.length() * 5.6 + 3 <= width;
+  }
+
+  private void axis() {
+    double end = (RIGHT - LEFT) / scale / 1000;
+    double step = STEPS[STEPS.length - 1];
+    for (int i = STEPS.length - 1; i >= 0 && STEPS[i] * 1000 * scale >= LEAST_STEP; i--) {
+      step = STEPS[i];
+    }
+    for (int i = 0; i * step < end + 1e-9; i++) {
+      tick(i * step);
+    }
+    if (end / step - Math.floor(end / step + 1e-9) > 0.6) {
+      tick(end);
+    }
+    label(lettering.seconds(), RIGHT + 16, TOP + BAR + 17, Palette.NIGHT_INK, "middle");
+  }
+
+  private void tick(double seconds) {
+    double x = LEFT + seconds * 1000 * scale;
+    svg.element(
+        "path",
+        "d",
+        PathData.line(x, TOP + BAR, x, TOP + BAR + 5),
+        "stroke",
+        Palette.NIGHT_INK,
+        "stroke-width",
+        1);
+    label(lettering.seconds(seconds), x, TOP + BAR + 17, Palette.NIGHT_INK, "middle");
+  }
+
+  private void label(String words, double x, double y, Palette fill, String anchor) {
+    svg.text(
+        words,
+        "x",
+        x,
+        "y",
+        y,
+        "font-size",
+        10,
+        "font-family",
+        Type.FAMILY,
+        "text-anchor",
+        anchor,
+        "fill",
+        fill);
+  }
+}

@@ -1,0 +1,105 @@
+package withy.drawing;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import withy.core.geometry.Bearing;
+import withy.core.scenario.SightedMark;
+import withy.core.scenario.Situation;
+
+/** The plan of a boat and the mark that she meets, and after the answer her way past it. */
+final class PassingPlan {
+  private static final double ASTERN = 54;
+  private static final double AHEAD = 20;
+  private static final double ARROW = 80;
+
+  private final ChartDisc disc;
+  private final Situation situation;
+  private final Vec boat;
+  private final Vec mark;
+  private final Bearing bearing;
+
+  private PassingPlan(ChartDisc disc, Situation situation, Bearing bearing) {
+    this.disc = disc;
+    this.situation = situation;
+    this.bearing = bearing;
+    this.boat = ChartDisc.MIDDLE.plus(Vec.along(bearing, -ASTERN));
+    this.mark = ChartDisc.MIDDLE.plus(Vec.along(bearing, AHEAD));
+  }
+
+  /**
+   * @param key the value whose way is drawn whole; null before the answer
+   * @param wrong the value whose way is dashed; null where none was chosen wrongly
+   */
+  static Svg of(
+      Situation situation,
+      SightedMark sighted,
+      @Nullable String key,
+      @Nullable String wrong,
+      Lettering lettering) {
+    SvgWriter svg = SvgWriter.scaled(ChartDisc.SIZE, ChartDisc.SIZE);
+    ChartDisc disc = ChartDisc.on(svg);
+    disc.ring(lettering);
+    PassingPlan plan = new PassingPlan(disc, situation, sighted.bearing());
+    plan.arrow();
+    plan.ways(key, wrong);
+    disc.mark(plan.mark);
+    disc.boat(plan.boat, situation.heading(), key == null ? 50 : 0);
+    return svg.finish();
+  }
+
+  private void arrow() {
+    Bearing direction = situation.buoyage();
+    if (direction != null) {
+      disc.buoyage(ChartDisc.MIDDLE.plus(Vec.along(bearing.plus(-90), ARROW)), direction);
+    }
+  }
+
+  private void ways(@Nullable String key, @Nullable String wrong) {
+    if (key != null) {
+      Passing right = passing(key);
+      Vec foul = right.foul();
+      if (foul != null) {
+        disc.foul(foul, 15);
+      }
+      if (wrong != null) {
+        for (List<Vec> way : passing(wrong).ways()) {
+          Pen.dashed(disc.svg(), Passing.smooth(way, situation.heading()), Palette.INK, 2, "6 4");
+          cross(way);
+        }
+      }
+      for (List<Vec> way : right.ways()) {
+        Pen.line(disc.svg(), Passing.smooth(way, situation.heading()), Palette.INK, 2.6);
+        head(way);
+      }
+    }
+  }
+
+  private Passing passing(String value) {
+    return Passing.of(value, boat, mark, situation.heading());
+  }
+
+  private void head(List<Vec> way) {
+    Vec tip = way.get(way.size() - 1);
+    Vec back = Passing.end(way).times(-9);
+    Vec side = new Vec(-back.y(), back.x()).times(0.5);
+    Vec a = tip.plus(back).plus(side);
+    Vec b = tip.plus(back).minus(side);
+    Vec front = tip.minus(back.times(0.3));
+    Pen.area(
+        disc.svg(),
+        PathData.polygon(front.x(), front.y(), a.x(), a.y(), b.x(), b.y()),
+        Palette.INK,
+        Palette.INK,
+        1);
+  }
+
+  private void cross(List<Vec> way) {
+    Vec end = way.get(way.size() - 1);
+    double r = 4.5;
+    PathData cross =
+        PathData.line(end.x() - r, end.y() - r, end.x() + r, end.y() + r)
+            .move(end.x() - r, end.y() + r)
+            .line(end.x() + r, end.y() - r);
+    Pen.line(disc.svg(), cross, Palette.INK, 2.4);
+  }
+}
