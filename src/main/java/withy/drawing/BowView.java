@@ -25,9 +25,7 @@ final class BowView {
 
   static Svg of(Situation situation, SightedMark sighted, Lettering lettering, boolean letters) {
     BowView view = new BowView(situation, sighted);
-    return situation.view() == View.LIGHT
-        ? view.night(lettering, letters)
-        : view.day(lettering);
+    return situation.view() == View.LIGHT ? view.night(lettering, letters) : view.day(lettering);
   }
 
   private static double halfAngle(double off) {

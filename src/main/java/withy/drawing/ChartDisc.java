@@ -25,8 +25,19 @@ final class ChartDisc {
   /** The ring with a tick every ten degrees and the letters of the quarters. */
   void ring(Lettering lettering) {
     svg.element(
-        "circle", "cx", MIDDLE.x(), "cy", MIDDLE.y(), "r", RADIUS, "fill", "none", "stroke",
-        Palette.SECOND_INK, "stroke-width", 1);
+        "circle",
+        "cx",
+        MIDDLE.x(),
+        "cy",
+        MIDDLE.y(),
+        "r",
+        RADIUS,
+        "fill",
+        "none",
+        "stroke",
+        Palette.SECOND_INK,
+        "stroke-width",
+        1);
     PathData ticks = new PathData();
     for (int degrees = 0; degrees < 360; degrees += 10) {
       Bearing bearing = Bearing.of(degrees);
@@ -35,7 +46,7 @@ final class ChartDisc {
       ticks.move(from.x(), from.y()).line(to.x(), to.y());
       if (degrees % 30 == 0) {
         Vec at = MIDDLE.plus(Vec.along(bearing, RADIUS + 16));
-        Pen.letters(svg, lettering.bearing(degrees), at, degrees % 90 == 0 ? 13 : 8, ink(degrees));
+        Pen.letters(svg, lettering.bearing(degrees), at, degrees % 90 == 0 ? 14 : 10, ink(degrees));
       }
     }
     Pen.line(svg, ticks, Palette.SECOND_INK, 0.9);
@@ -50,8 +61,7 @@ final class ChartDisc {
     Vec from = at.plus(Vec.along(heading, 15));
     Vec to = at.plus(Vec.along(heading, ahead));
     if (ahead > 15) {
-      Pen.dashed(
-          svg, PathData.line(from.x(), from.y(), to.x(), to.y()), Palette.INK, 0.9, "1.5 3");
+      Pen.dashed(svg, PathData.line(from.x(), from.y(), to.x(), to.y()), Palette.INK, 0.9, "1.5 3");
     }
     svg.begin("g", "transform", at.turned(heading));
     PathData hull =
@@ -68,8 +78,19 @@ final class ChartDisc {
   /** Where a mark stands; what mark it is, the view shows. */
   void mark(Vec at) {
     svg.element(
-        "circle", "cx", at.x(), "cy", at.y(), "r", 5, "fill", Palette.WHITE, "stroke", Palette.INK,
-        "stroke-width", 1.6);
+        "circle",
+        "cx",
+        at.x(),
+        "cy",
+        at.y(),
+        "r",
+        5,
+        "fill",
+        Palette.WHITE,
+        "stroke",
+        Palette.INK,
+        "stroke-width",
+        1.6);
     svg.element("circle", "cx", at.x(), "cy", at.y(), "r", 1.6, "fill", Palette.INK);
   }
 
@@ -81,8 +102,19 @@ final class ChartDisc {
     Pen.area(svg, arrow, Palette.WHITE, Palette.INK, 1.3);
     for (double side : new double[] {-1, 1}) {
       svg.element(
-          "circle", "cx", side * 10, "cy", 6, "r", 3.4, "fill", Palette.WHITE, "stroke",
-          Palette.INK, "stroke-width", 1.3);
+          "circle",
+          "cx",
+          side * 10,
+          "cy",
+          6,
+          "r",
+          3.4,
+          "fill",
+          Palette.WHITE,
+          "stroke",
+          Palette.INK,
+          "stroke-width",
+          1.3);
     }
     svg.end();
   }
@@ -90,8 +122,21 @@ final class ChartDisc {
   /** Foul ground: a dotted danger line round rocks. */
   void foul(Vec at, double radius) {
     svg.element(
-        "circle", "cx", at.x(), "cy", at.y(), "r", radius, "fill", Palette.SHOAL, "stroke",
-        Palette.INK, "stroke-width", 1, "stroke-dasharray", "1.5 2.5");
+        "circle",
+        "cx",
+        at.x(),
+        "cy",
+        at.y(),
+        "r",
+        radius,
+        "fill",
+        Palette.SHOAL,
+        "stroke",
+        Palette.INK,
+        "stroke-width",
+        1,
+        "stroke-dasharray",
+        "1.5 2.5");
     PathData rocks = new PathData();
     double[][] places = {{-0.4, -0.25}, {0.42, -0.1}, {-0.05, 0.45}};
     for (double[] each : places) {

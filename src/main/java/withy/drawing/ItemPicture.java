@@ -65,8 +65,7 @@ public record ItemPicture(Svg view, @Nullable Svg plan) {
         PassingPlan.of(situation, mark, key, wrong, lettering));
   }
 
-  private static Svg alone(
-      SightedMark mark, View view, Lettering lettering, boolean letters) {
+  private static Svg alone(SightedMark mark, View view, Lettering lettering, boolean letters) {
     return switch (view) {
       case NEAR -> MarkDrawing.near(mark.appearance(), mark.label());
       case DISTANT -> MarkDrawing.distant(mark.appearance());

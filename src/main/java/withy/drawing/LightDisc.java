@@ -15,7 +15,9 @@ final class LightDisc {
   /** Of the disc with its soft edge, in CSS pixels. */
   static final double RADIUS = 20;
 
-  private static final double[][] RINGS = {{RADIUS, 0.05}, {16, 0.07}, {12.5, 0.11}, {9.5, 0.19}, {7.2, 0.4}, {5.2, 1}};
+  private static final double[][] RINGS = {
+    {RADIUS, 0.05}, {16, 0.07}, {12.5, 0.11}, {9.5, 0.19}, {7.2, 0.4}, {5.2, 1}
+  };
 
   /** How bright the steady part of a fixed and flashing light is beside its flashes. */
   private static final double LOW = 0.5;

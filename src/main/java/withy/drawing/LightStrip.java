@@ -50,8 +50,7 @@ public final class LightStrip {
     return svg.finish();
   }
 
-  static void draw(
-      SvgWriter svg, LightTimeline timeline, Lettering lettering, boolean letters) {
+  static void draw(SvgWriter svg, LightTimeline timeline, Lettering lettering, boolean letters) {
     svg.element("rect", "width", WIDTH, "height", HEIGHT, "fill", Palette.NIGHT);
     LightStrip strip = new LightStrip(svg, timeline, lettering, letters);
     strip.bars();
@@ -133,7 +132,11 @@ public final class LightStrip {
   }
 
   private long colours() {
-    return timeline.phases().stream().filter(each -> !each.dark()).map(Phase::colour).distinct().count();
+    return timeline.phases().stream()
+        .filter(each -> !each.dark())
+        .map(Phase::colour)
+        .distinct()
+        .count();
   }
 
   /** The letter of a light of one colour, behind the bar. */

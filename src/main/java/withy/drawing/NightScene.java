@@ -12,14 +12,12 @@ final class NightScene {
   /** Opens the part of an unscaled picture that grows with it, and darkens all. */
   static void begin(SvgWriter svg) {
     svg.element("rect", "width", "100%", "height", "100%", "fill", Palette.NIGHT);
-    svg.begin(
-        "svg", "viewBox", "0 0 320 280", "width", "100%", "height", "100%");
+    svg.begin("svg", "viewBox", "0 0 320 280", "width", "100%", "height", "100%");
     Scenery.night(svg, MarkDrawing.WIDTH, MarkDrawing.HEIGHT, HORIZON);
   }
 
   /** The strip of light and dark along the lower edge. */
-  static void strip(
-      SvgWriter svg, LightTimeline timeline, Lettering lettering, boolean letters) {
+  static void strip(SvgWriter svg, LightTimeline timeline, Lettering lettering, boolean letters) {
     svg.begin("g", "transform", "translate(0 " + SvgWriter.number(STRIP_TOP) + ")");
     LightStrip.draw(svg, timeline, lettering, letters);
     svg.end();

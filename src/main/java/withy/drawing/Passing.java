@@ -11,8 +11,9 @@ import withy.core.mark.Quadrant;
  *
  * @param ways one, or two where either side will do; each from the boat past the mark
  * @param foul the side of the mark where an answer has its danger, null where it names none
+ * @param wide whether the danger lies all round the mark
  */
-record Passing(List<List<Vec>> ways, @Nullable Vec foul) {
+record Passing(List<List<Vec>> ways, @Nullable Vec foul, boolean wide) {
   private static final double OFF = 32;
   private static final double WIDE = 58;
   private static final double BEYOND = 50;
@@ -22,20 +23,41 @@ record Passing(List<List<Vec>> ways, @Nullable Vec foul) {
     ways = ways.stream().map(List::copyOf).toList();
   }
 
+  /** How far the danger reaches: round the mark itself where the answer is to keep clear. */
+  double foulRadius() {
+    return wide ? WIDE - 20 : 15;
+  }
+
+  /** A way that ends where it meets this passing's danger, or goes on past it. */
+  List<Vec> struckBy(List<Vec> way) {
+    if (foul == null) {
+      return way;
+    }
+    for (int i = 1; i < way.size(); i++) {
+      if (way.get(i).minus(foul).length() < foulRadius()) {
+        List<Vec> cut = new ArrayList<>(way.subList(0, i));
+        cut.add(wide ? way.get(i) : foul);
+        return cut;
+      }
+    }
+    return way;
+  }
+
   /** The way for the value of an answer; empty ways for a value that names no side. */
   static Passing of(String value, Vec boat, Vec mark, Bearing heading) {
     Bearing course = courseTo(boat, mark);
     return switch (value) {
       case "leave-to-port" -> beside(boat, mark, course, 1);
       case "leave-to-starboard" -> beside(boat, mark, course, -1);
-      case "either-side" -> new Passing(
-          List.of(past(boat, mark, course, OFF), past(boat, mark, course, -OFF)), null);
-      case "keep-clear" -> new Passing(List.of(past(boat, mark, course, WIDE)), mark);
+      case "either-side" ->
+          new Passing(
+              List.of(past(boat, mark, course, OFF), past(boat, mark, course, -OFF)), null, false);
+      case "keep-clear" -> new Passing(List.of(past(boat, mark, course, WIDE)), mark, true);
       case "pass-north" -> quarter(boat, mark, heading, Quadrant.NORTH);
       case "pass-east" -> quarter(boat, mark, heading, Quadrant.EAST);
       case "pass-south" -> quarter(boat, mark, heading, Quadrant.SOUTH);
       case "pass-west" -> quarter(boat, mark, heading, Quadrant.WEST);
-      default -> new Passing(List.of(), null);
+      default -> new Passing(List.of(), null, false);
     };
   }
 
@@ -46,7 +68,7 @@ record Passing(List<List<Vec>> ways, @Nullable Vec foul) {
 
   private static Passing beside(Vec boat, Vec mark, Bearing course, int hand) {
     Vec danger = mark.plus(Vec.along(course.plus(90), -hand * DANGER));
-    return new Passing(List.of(past(boat, mark, course, hand * OFF)), danger);
+    return new Passing(List.of(past(boat, mark, course, hand * OFF)), danger, false);
   }
 
   /** Past the mark on the right hand of the course, on the left if off is negative. */
@@ -74,7 +96,7 @@ record Passing(List<List<Vec>> ways, @Nullable Vec foul) {
       way.add(clear);
       way.add(clear.plus(Vec.along(across, BEYOND)));
     }
-    return new Passing(List.of(way), danger);
+    return new Passing(List.of(way), danger, false);
   }
 
   /** A smooth line through the points of a way, leaving the boat on her heading. */
@@ -95,7 +117,9 @@ record Passing(List<List<Vec>> ways, @Nullable Vec foul) {
 
   /** The direction of a way at one of its points. */
   private static Vec tangent(List<Vec> way, int i) {
-    return i == way.size() - 1 ? way.get(i).minus(way.get(i - 1)) : way.get(i + 1).minus(way.get(i - 1));
+    return i == way.size() - 1
+        ? way.get(i).minus(way.get(i - 1))
+        : way.get(i + 1).minus(way.get(i - 1));
   }
 
   /** The direction in which a way ends. */

@@ -59,12 +59,11 @@ final class PassingPlan {
       Passing right = passing(key);
       Vec foul = right.foul();
       if (foul != null) {
-        disc.foul(foul, 15);
+        disc.foul(foul, right.foulRadius());
       }
       if (wrong != null) {
         for (List<Vec> way : passing(wrong).ways()) {
-          Pen.dashed(disc.svg(), Passing.smooth(way, situation.heading()), Palette.INK, 2, "6 4");
-          cross(way);
+          wrong(right.struckBy(way));
         }
       }
       for (List<Vec> way : right.ways()) {
@@ -72,6 +71,11 @@ final class PassingPlan {
         head(way);
       }
     }
+  }
+
+  private void wrong(List<Vec> way) {
+    Pen.dashed(disc.svg(), Passing.smooth(way, situation.heading()), Palette.INK, 2, "6 4");
+    cross(way);
   }
 
   private Passing passing(String value) {

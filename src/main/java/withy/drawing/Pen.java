@@ -6,26 +6,66 @@ final class Pen {
 
   static void line(SvgWriter svg, PathData path, Palette ink, double width) {
     svg.element(
-        "path", "d", path, "fill", "none", "stroke", ink, "stroke-width", width, "stroke-linecap",
-        "round", "stroke-linejoin", "round");
+        "path",
+        "d",
+        path,
+        "fill",
+        "none",
+        "stroke",
+        ink,
+        "stroke-width",
+        width,
+        "stroke-linecap",
+        "round",
+        "stroke-linejoin",
+        "round");
   }
 
   static void dashed(SvgWriter svg, PathData path, Palette ink, double width, String dashes) {
     svg.element(
-        "path", "d", path, "fill", "none", "stroke", ink, "stroke-width", width,
-        "stroke-dasharray", dashes);
+        "path",
+        "d",
+        path,
+        "fill",
+        "none",
+        "stroke",
+        ink,
+        "stroke-width",
+        width,
+        "stroke-dasharray",
+        dashes);
   }
 
   /** An area with an outline. */
   static void area(SvgWriter svg, PathData path, Palette fill, Palette ink, double width) {
     svg.element(
-        "path", "d", path, "fill", fill, "stroke", ink, "stroke-width", width, "stroke-linejoin",
+        "path",
+        "d",
+        path,
+        "fill",
+        fill,
+        "stroke",
+        ink,
+        "stroke-width",
+        width,
+        "stroke-linejoin",
         "round");
   }
 
   static void letters(SvgWriter svg, String words, Vec middle, double size, Palette ink) {
     svg.text(
-        words, "x", middle.x(), "y", middle.y() + size * 0.35, "font-size", size, "font-family",
-        Type.FAMILY, "text-anchor", "middle", "fill", ink);
+        words,
+        "x",
+        middle.x(),
+        "y",
+        middle.y() + size * 0.35,
+        "font-size",
+        size,
+        "font-family",
+        Type.FAMILY,
+        "text-anchor",
+        "middle",
+        "fill",
+        ink);
   }
 }

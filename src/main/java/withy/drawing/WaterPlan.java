@@ -43,7 +43,8 @@ final class WaterPlan {
         disc.buoyage(at(new Vec(-48, 62), local), general);
       }
       if (answered) {
-        disc.buoyage(at(setting == Setting.RIVER ? new Vec(26, 62) : new Vec(46, 60), local), local);
+        disc.buoyage(
+            at(setting == Setting.RIVER ? new Vec(26, 62) : new Vec(46, 60), local), local);
       }
     }
   }
@@ -58,9 +59,7 @@ final class WaterPlan {
 
   /** A place of the plan with the conventional direction upward, in the picture. */
   private static Vec at(Vec place, Bearing up) {
-    return ChartDisc.MIDDLE
-        .plus(Vec.along(up.plus(90), place.x()))
-        .plus(Vec.along(up, -place.y()));
+    return ChartDisc.MIDDLE.plus(Vec.along(up.plus(90), place.x())).plus(Vec.along(up, -place.y()));
   }
 
   private static PathData land(Setting setting) {
