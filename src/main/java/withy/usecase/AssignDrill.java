@@ -57,16 +57,15 @@ public final class AssignDrill {
       @Nullable String title,
       Composition composition,
       @Nullable Instant due) {
-    SchoolClass found = openClass.of(instructor, classId);
+    return assign(openClass.of(instructor, classId), title == null ? "" : title, composition, due);
+  }
+
+  Assignment assign(
+      SchoolClass found, String title, Composition composition, @Nullable Instant due) {
     ComposeDrill.requireItems(found.practice(), composition);
     Assignment assigned =
         new Assignment(
-            secrets.id(),
-            found.id(),
-            Names.title(title == null ? "" : title),
-            composition,
-            due,
-            Moments.now(clock));
+            secrets.id(), found.id(), Names.title(title), composition, due, Moments.now(clock));
     assignments.add(assigned);
     return assigned;
   }

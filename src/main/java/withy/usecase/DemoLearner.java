@@ -1,0 +1,61 @@
+package withy.usecase;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import withy.core.item.Item;
+import withy.core.item.Misconception;
+import withy.core.scenario.Chance;
+
+/** Answers as somebody does who has got a few things wrong, and slips now and then. */
+final class DemoLearner {
+  private static final int MILLE = 1000;
+  private static final int NOT_SURE_ONE_IN = 3;
+
+  private final DemoPlan.Member member;
+  private final Chance chance;
+
+  DemoLearner(DemoPlan.Member member, Chance chance) {
+    this.member = member;
+    this.chance = chance;
+  }
+
+  /** How long the learner looks at an item, half to one and a half times as long as usual. */
+  Duration shown() {
+    int usual = member.secondsPerItem() * MILLE;
+    return Duration.ofMillis(chance.between(usual / 2, usual + usual / 2));
+  }
+
+  /** The token of the option that the learner takes; null for "not sure". */
+  @Nullable String token(IssuedItem issued) {
+    String value = value(issued.item());
+    return issued.options().stream()
+        .filter(each -> each.option().value().equals(value))
+        .map(OpaqueOption::token)
+        .findFirst()
+        .orElse(null);
+  }
+
+  private @Nullable String value(Item item) {
+    if (chance.below(MILLE) < member.slip() * MILLE) {
+      return chance.oneIn(NOT_SURE_ONE_IN) ? null : chance.pick(item.options()).value();
+    }
+    return believed(item).orElse(item.key());
+  }
+
+  /** Where a belief of the learner's leads, if it speaks of what the item measures. */
+  private Optional<String> believed(Item item) {
+    return member.beliefs().stream()
+        .filter(each -> each.concepts().contains(item.measures()))
+        .map(each -> led(each, item))
+        .flatMap(List::stream)
+        .findFirst();
+  }
+
+  private static List<String> led(Misconception belief, Item item) {
+    return belief.answer(item.form(), item.scenario()).stream()
+        .filter(value -> item.options().stream().anyMatch(each -> each.value().equals(value)))
+        .toList();
+  }
+}

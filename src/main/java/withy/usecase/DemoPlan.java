@@ -1,0 +1,57 @@
+package withy.usecase;
+
+import java.util.List;
+import withy.core.item.Composition;
+import withy.core.item.Misconception;
+import withy.core.mark.Practice;
+
+/**
+ * An invented class, with what its learners believe and how far they are.
+ *
+ * @param drills the oldest first
+ */
+public record DemoPlan(String name, Practice practice, List<Member> members, List<Drill> drills) {
+
+  /**
+   * @throws IllegalArgumentException if a learner is not said to have answered so many of each
+   *     drill
+   */
+  public DemoPlan {
+    members = List.copyOf(members);
+    drills = List.copyOf(drills);
+    for (Member each : members) {
+      if (each.answered().size() != drills.size()) {
+        throw new IllegalArgumentException(each.nickname() + ": one number for each drill");
+      }
+    }
+  }
+
+  /**
+   * A learner of the class.
+   *
+   * @param beliefs what the learner has got wrong
+   * @param slip chance of an answer that no belief explains, or of none, 0 to 1
+   * @param answered items of each drill
+   */
+  public record Member(
+      String nickname,
+      List<Misconception> beliefs,
+      double slip,
+      int secondsPerItem,
+      List<Integer> answered) {
+    public Member {
+      beliefs = List.copyOf(beliefs);
+      answered = List.copyOf(answered);
+      if (!(slip >= 0 && slip <= 1)) {
+        throw new IllegalArgumentException(nickname + ": slip " + slip + " is no chance");
+      }
+    }
+  }
+
+  /**
+   * A drill that the class was assigned.
+   *
+   * @param dueInDays from today; negative in the past
+   */
+  public record Drill(String title, Composition composition, int assignedDaysAgo, int dueInDays) {}
+}
