@@ -78,14 +78,18 @@ public final class AnswerItem {
         .orElseThrow(() -> new Refused(Reason.UNKNOWN_ITEM)); // withdrawn meanwhile
   }
 
-  /** What the learner stored under this id, which nothing but the same item may have. */
+  /**
+   * What the learner stored under this id, which nothing but the same item may have. The item is
+   * looked up first: what is stored of it between the two look-ups is then found by its id.
+   */
   private Optional<StoredResponse> before(LearnerCaller learner, UUID responseId, Issue issue) {
+    Optional<StoredResponse> ofItem = responses.ofItem(issue.id());
+    if (ofItem.filter(found -> !found.id().equals(responseId)).isPresent()) {
+      throw new Refused(Reason.ALREADY_ANSWERED);
+    }
     Optional<StoredResponse> same = responses.byId(learner.id(), responseId);
     if (same.filter(found -> !found.response().item().equals(issue.id())).isPresent()) {
       throw new Refused(Reason.RESPONSE_ID_USED);
-    }
-    if (same.isEmpty() && responses.ofItem(issue.id()).isPresent()) {
-      throw new Refused(Reason.ALREADY_ANSWERED);
     }
     return same;
   }
