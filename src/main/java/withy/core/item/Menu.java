@@ -11,7 +11,13 @@ import withy.core.scenario.TimeOfDay;
 
 /** What can be drawn under one practice: for each concept the forms and times that measure it. */
 final class Menu {
-  private static final List<ItemWriter> WRITERS = List.of(new IdentifyWriter(), new SideWriter());
+  private static final List<ItemWriter> WRITERS =
+      List.of(
+          new IdentifyWriter(),
+          new SideWriter(),
+          new ChannelChoiceWriter(),
+          new CardinalPassWriter(),
+          new DirectionWriter());
 
   private static final Map<Practice, Menu> MENUS = new EnumMap<>(Practice.class);
 
