@@ -90,7 +90,8 @@ final class ChannelChoiceWriter implements ItemWriter {
     return Message.of(
         rule.messageKey() + "." + situation.travel().id(),
         scenario.practice().region(),
-        scenario.mark().appearance().colours().get(0),
+        Message.of(
+            "junction." + situation.view().id(), scenario.mark().appearance().colours().get(0)),
         Words.left(inbound));
   }
 

@@ -223,10 +223,10 @@ public enum Misconception implements Term {
     return null;
   }
 
-  /** What the belief got wrong in a scenario; its words may name region and mark. */
+  /** What the belief got wrong in a scenario; its words may name the regions. */
   Message mistook(Scenario scenario) {
     Region region = scenario.practice().region();
-    return Message.of("mistook." + id(), region, region.other(), Words.mark(scenario));
+    return Message.of("mistook." + id(), region, region.other());
   }
 
   boolean speaksOf(Form form) {

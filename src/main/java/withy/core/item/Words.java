@@ -16,11 +16,9 @@ final class Words {
     return Message.of(PracticeNames.key(practice, kind));
   }
 
-  /** What the practice calls the mark that is asked about, or that there is none. */
+  /** What the practice calls the mark that is asked about. */
   static Message mark(Scenario scenario) {
-    return scenario.marks().isEmpty()
-        ? Message.of("mark.none")
-        : mark(scenario.practice(), scenario.mark().kind());
+    return mark(scenario.practice(), scenario.mark().kind());
   }
 
   /** A word of the trade by itself. */
