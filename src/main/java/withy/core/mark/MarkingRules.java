@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import withy.core.light.LightCharacter;
 
 /** What kinds of mark a practice has, how they look, and what else it allows. */
 public final class MarkingRules {
@@ -38,6 +39,14 @@ public final class MarkingRules {
   public static boolean allows(Practice practice, MarkKind kind, BodyShape body) {
     return has(practice, kind)
         && (look(practice, kind).bodies().contains(body) || Bodies.mayBeMet(kind, body));
+  }
+
+  /**
+   * Whether a mark of a kind may show this light; never where the practice has no such marks, nor a
+   * light with sectors.
+   */
+  public static boolean allows(Practice practice, MarkKind kind, LightCharacter light) {
+    return has(practice, kind) && LightRules.allows(practice, kind, light);
   }
 
   private static Map<MarkKind, MarkLook> looks(Practice practice) {

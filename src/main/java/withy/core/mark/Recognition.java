@@ -3,6 +3,7 @@ package withy.core.mark;
 import java.util.List;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
+import withy.core.light.LightCharacter;
 
 /** Which kinds of mark a practice could show so; in the order of {@link MarkKind}. */
 public final class Recognition {
@@ -37,6 +38,11 @@ public final class Recognition {
                 && (topmark == null
                     ? !look.topmarkRequired(body) && look.kind() != MarkKind.SPECIAL
                     : look.topmarkPossible(body) && shape(look) == topmark));
+  }
+
+  /** By the colour and the rhythm of the light alone. */
+  public static List<MarkKind> byLight(Practice practice, LightCharacter light) {
+    return kinds(practice, look -> MarkingRules.allows(practice, look.kind(), light));
   }
 
   private static @Nullable TopmarkShape shape(MarkLook look) {
