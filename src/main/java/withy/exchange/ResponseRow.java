@@ -80,7 +80,7 @@ final class ResponseRow {
         text(row, ITEM),
         word(row, FORM),
         word(row, PRACTICE),
-        concepts.computeIfAbsent(word(row, CONCEPTS), ResponseRow::concepts),
+        concepts.computeIfAbsent(word(row, CONCEPTS), ResponseRow::split),
         word(row, KEY),
         wordOrNull(row, OPTION),
         wordOrNull(row, MISCONCEPTION),
@@ -108,10 +108,6 @@ final class ResponseRow {
   private @Nullable String wordOrNull(CSVRecord row, ResponseColumn column) {
     String word = word(row, column);
     return word.isEmpty() ? null : word;
-  }
-
-  private static List<String> concepts(String cell) {
-    return split(cell);
   }
 
   private List<OfferedOption> offered(CSVRecord row) throws MalformedResponses {
