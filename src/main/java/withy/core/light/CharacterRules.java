@@ -14,14 +14,21 @@ final class CharacterRules {
 
   private CharacterRules() {}
 
-  static void checkColours(Rhythm rhythm, List<LightColour> colours, int ranges) {
+  static void checkColours(Rhythm rhythm, List<LightColour> colours, List<NominalRange> ranges) {
     if (rhythm.lightClass().alternates()) {
       checkAlternating(rhythm, colours);
     } else {
       checkSectors(rhythm, colours);
     }
-    if (ranges > 1 && ranges != colours.size() && (ranges != 2 || colours.size() == 1)) {
-      throw new LightNotationException(Reason.RANGE_COUNT, ranges, colours.size());
+    int count = ranges.size();
+    if (count > 1 && count != colours.size() && (count != 2 || colours.size() == 1)) {
+      throw new LightNotationException(Reason.RANGE_COUNT, count, colours.size());
+    }
+    for (NominalRange range : ranges) {
+      LightColour colour = range.colour();
+      if (colour != null && !colours.contains(colour)) {
+        throw new LightNotationException(Reason.RANGE_COLOUR, colour.abbreviation());
+      }
     }
   }
 

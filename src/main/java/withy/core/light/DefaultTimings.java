@@ -25,11 +25,11 @@ import withy.core.light.LightNotationException.Reason;
  *   <td>S-12: 1/1/1/10 of Oc(2)13s</td></tr>
  * <tr><td>Oc(n+m)</td><td>eclipse and short light 30 % of P shared by n; the rest of the light in
  *   equal parts between the groups</td><td>NGA Pub 113: Oc(2+1)12s</td></tr>
- * <tr><td>Q</td><td>0.3 s every 1.0 s; where that does not fit, every 0.8 s</td>
+ * <tr><td>Q</td><td>0.3 s every 1.0 s; where a group does not fit, 0.24 s every 0.8 s</td>
  *   <td>60 a minute (33 CFR 62.45), NOAA ENC data 0.3/0.7</td></tr>
- * <tr><td>VQ</td><td>0.2 s every 0.5 s; else every 0.4 s</td><td>120 a minute is usual</td></tr>
- * <tr><td>UQ</td><td>0.1 s every 0.25 s; else every 0.2 s</td><td>240 to 300 is usual</td></tr>
- * <tr><td>IQ, IVQ, IUQ</td><td>as many flashes as 60 % of P hold, at least 4, not 9</td>
+ * <tr><td>VQ</td><td>0.2 s every 0.5 s; else 0.16 s every 0.4 s</td><td>120 a minute is usual</td></tr>
+ * <tr><td>UQ</td><td>0.1 s every 0.25 s</td><td>240 to 300 is usual</td></tr>
+ * <tr><td>IQ, IVQ, IUQ</td><td>as many flashes as fill 60 % of P, at least 4, not 9</td>
  *   <td>nine would be a group</td></tr>
  * <tr><td>+LFl</td><td>2 s, at the next beat</td><td>follows at once</td></tr>
  * <tr><td>Mo</td><td>one or two signs: dot 0.4, gap 0.6, dash 2.0; more, or where that does not fit:
@@ -41,7 +41,7 @@ import withy.core.light.LightNotationException.Reason;
  *   <td>SN.1/Circ.259: 1.0/0.5/1.0/0.5 of Al.Oc.BuY.3s</td></tr>
  * </table>
  *
- * <p>Periods that are not stated are in {@link #period}.
+ * <p>Periods that are not stated are in {@link DefaultPeriods}.
  */
 final class DefaultTimings {
 
@@ -60,36 +60,6 @@ final class DefaultTimings {
   /** The beats of a rhythm with this period and number of colours; not for fixed, nor Al. */
   static List<Beat> beats(Rhythm rhythm, int period, int colours) {
     return new DefaultTimings(rhythm, period, colours).beats();
-  }
-
-  /** The period in milliseconds that stands in for one that is not stated. */
-  static int period(Rhythm rhythm, int colours) {
-    int count = rhythm.count();
-    return switch (rhythm.lightClass()) {
-      case FIXED, QUICK -> 1000;
-      case VERY_QUICK -> 500;
-      case ULTRA_QUICK -> 250;
-      case FLASHING, ISOPHASE -> 4000;
-      case OCCULTING -> 6000;
-      case GROUP_OCCULTING, COMPOSITE_GROUP_OCCULTING -> 4000 * count;
-      case GROUP_FLASHING -> count == 2 ? 5000 : 4000 * count;
-      case COMPOSITE_GROUP_FLASHING -> 2000 * count;
-      case LONG_FLASHING -> 10_000;
-      case GROUP_LONG_FLASHING -> 7500 * count;
-      case GROUP_QUICK -> Math.max(10_000, 1000 * count + 6000);
-      case GROUP_VERY_QUICK -> count <= 5 ? 5000 : Math.max(10_000, 500 * count + 3000);
-      case GROUP_QUICK_AND_LONG_FLASH -> Math.max(15_000, 1000 * count + 9000);
-      case GROUP_VERY_QUICK_AND_LONG_FLASH -> Math.max(10_000, 500 * count + 7000);
-      case INTERRUPTED_QUICK, INTERRUPTED_VERY_QUICK, INTERRUPTED_ULTRA_QUICK, ALTERNATING ->
-          10_000;
-      case MORSE -> MorseCode.signs(rhythm.morse()).length() <= 2 ? 8000 : morsePeriod(rhythm);
-      case FIXED_AND_FLASHING, ALTERNATING_FLASHING -> Math.max(10_000, 4000 * count);
-      case ALTERNATING_OCCULTING -> 1500 * Math.max(count, colours);
-    };
-  }
-
-  private static int morsePeriod(Rhythm rhythm) {
-    return 15_000 * ((MorseCode.signs(rhythm.morse()).length() + 5) / 6);
   }
 
   private List<Beat> beats() {
@@ -184,7 +154,7 @@ final class DefaultTimings {
   }
 
   private List<Beat> interrupted(int cycle, int flash) {
-    int count = Math.max(4, period * 3 / 5 / cycle);
+    int count = Math.max(4, (period * 3 / 5 + cycle - 1) / cycle);
     return spaced(count == 9 ? 8 : count, flash, cycle);
   }
 

@@ -81,17 +81,27 @@ final class Grouping {
     return clearlyLonger(shortestBetween, longestWithin);
   }
 
-  /** Whether the beats show these letters, wherever a watcher begins. */
+  /** Whether the beats show these letters, wherever a watcher begins, and set them apart. */
   static boolean shows(List<Beat> beats, String letters) {
     String signs = MorseCode.signs(letters);
+    if (!mixed(signs) && letters.length() == 1) {
+      return beats.size() == signs.length()
+          && (beats.size() == 1 || shows(beats, Beat::dark, List.of(beats.size())));
+    }
     List<Beat> turned = new ArrayList<>(beats);
     for (int turn = 0; turn < beats.size(); turn++) {
-      if (signs.equals(signs(turned, mixed(signs), letters.length() > 1))) {
+      if (signs.equals(signs(turned, mixed(signs), letters.length() > 1)) && endsApart(turned)) {
         return true;
       }
       Collections.rotate(turned, 1);
     }
-    return !mixed(signs) && letters.length() == 1 && beats.size() == signs.length();
+    return false;
+  }
+
+  private static boolean endsApart(List<Beat> beats) {
+    int last = beats.get(beats.size() - 1).dark();
+    return last == Beat.longest(beats, Beat::dark)
+        && clearlyLonger(last, Beat.shortest(beats, Beat::dark));
   }
 
   private static boolean mixed(String signs) {

@@ -36,7 +36,7 @@ public record LightCharacter(
     colours = List.copyOf(colours);
     ranges = List.copyOf(ranges);
     timings = List.copyOf(timings);
-    CharacterRules.checkColours(rhythm, colours, ranges.size());
+    CharacterRules.checkColours(rhythm, colours, ranges);
     CharacterRules.checkPeriod(rhythm, periodMillis);
     if (!timings.isEmpty()) {
       periodMillis = CharacterRules.checkTimings(rhythm, colours, periodMillis, timings);
@@ -139,7 +139,7 @@ public record LightCharacter(
     if (rhythm.lightClass() == LightClass.FIXED) {
       return new LightTimeline(List.of(Phase.light(colours.get(0), NOMINAL_MILLIS)), false);
     }
-    int period = stated.orElseGet(() -> DefaultTimings.period(rhythm, colours.size()));
+    int period = stated.orElseGet(() -> DefaultPeriods.of(rhythm, colours.size()));
     boolean assumed = stated.isEmpty() || rhythm.lightClass() != LightClass.ISOPHASE;
     return new LightTimeline(phases(rhythm, colours, period), assumed);
   }

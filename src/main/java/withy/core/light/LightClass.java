@@ -103,7 +103,7 @@ public enum LightClass {
   /** What may stand in the brackets after a class. */
   enum Form {
     NONE,
-    /** One flash or eclipse a period; data may write (1), which says nothing more. */
+    /** One flash or eclipse a period. */
     SINGLE,
     GROUP,
     COMPOSITE,
@@ -111,7 +111,12 @@ public enum LightClass {
     /** Nothing or one number. */
     ANY_GROUP,
     /** Nothing, one number or several. */
-    ANY
+    ANY;
+
+    /** Whether data may write (1), which says nothing more than no group. */
+    boolean takesOne() {
+      return this == SINGLE || this == ANY_GROUP || this == ANY;
+    }
   }
 
   /** Bounds of flashes a minute, the lower one closed, the upper one open but for ultra quick. */

@@ -1,6 +1,5 @@
 package withy.core.light;
 
-import java.text.MessageFormat;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -59,12 +58,21 @@ public final class LightNotationException extends IllegalArgumentException {
   }
 
   private static String sentence(Reason reason, String text, int place, List<String> arguments) {
-    String what = new MessageFormat(reason.wording, Locale.ROOT).format(arguments.toArray());
+    String what = filled(reason.wording, arguments);
     if (place == 0) {
       return what;
     }
     String shown = text.length() > SHOWN ? text.substring(0, SHOWN) + "..." : text;
     return what + ", in \"" + printable(shown) + "\" at character " + place;
+  }
+
+  private static String filled(String wording, List<String> arguments) {
+    StringBuilder filled = new StringBuilder();
+    for (String piece : wording.split("\\{", -1)) {
+      boolean argument = piece.indexOf('}') == 1;
+      filled.append(argument ? arguments.get(piece.charAt(0) - '0') + piece.substring(2) : piece);
+    }
+    return printable(filled.toString());
   }
 
   private static String printable(String text) {
@@ -95,6 +103,7 @@ public final class LightNotationException extends IllegalArgumentException {
     TIME_TOO_FINE("times have at most three decimals, not {0} s"),
     UNIT_MISSING("{0} needs a unit: s, m, ft or M"),
     STATED_TWICE("the {0} is stated twice"),
+    RANGE_COLOUR("a range is stated for {0}, which is none of the colours"),
     RANGE_COUNT("{0} ranges do not go with {1} colours"),
     RATE("{0} means {1} to {2} flashes a minute, not {3}"),
     DOES_NOT_FIT("the flashes of {0} do not fit into a period of {1} s"),

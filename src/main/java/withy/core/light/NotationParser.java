@@ -27,6 +27,8 @@ final class NotationParser {
   private final String text;
   private final TokenStream tokens;
   private final HeightAndRange measures;
+  private final Rhythm rhythm;
+  private final TimingsReader timingsReader;
   private final List<LightColour> colours = new ArrayList<>();
   private final List<StatedTimings> timings = new ArrayList<>();
   private OptionalInt period = OptionalInt.empty();
@@ -37,6 +39,11 @@ final class NotationParser {
     this.text = text;
     this.tokens = new TokenStream(text);
     this.measures = new HeightAndRange(tokens);
+    if (tokens.atEnd()) {
+      throw tokens.fault(tokens.peek(), Reason.EMPTY);
+    }
+    this.rhythm = new RhythmReader(tokens).read();
+    this.timingsReader = new TimingsReader(tokens, rhythm.lightClass());
   }
 
   static LightCharacter parse(String text) {
@@ -47,19 +54,14 @@ final class NotationParser {
   }
 
   private LightCharacter read() {
-    if (tokens.atEnd()) {
-      throw tokens.fault(tokens.peek(), Reason.EMPTY);
-    }
-    Rhythm rhythm = new RhythmReader(tokens).read();
     readColours();
-    TimingsReader timingsReader = new TimingsReader(tokens, rhythm.lightClass());
     while (!tokens.atEnd()) {
-      readPart(timingsReader);
+      readPart();
     }
-    return character(rhythm);
+    return character();
   }
 
-  private void readPart(TimingsReader timingsReader) {
+  private void readPart() {
     if (remark()) {
       return;
     }
@@ -104,11 +106,16 @@ final class NotationParser {
     }
   }
 
-  /** Whether a word does not belong to the colours any more. */
+  /**
+   * Whether a word does not belong to the colours any more. Before the flashes of a list it does,
+   * {@code Q R fl. 0.3s}, unless an alternating light has named its colours already.
+   */
   private boolean nextPart(Token word) {
     boolean range = !colours.isEmpty() && measures.colouredComes();
-    boolean timing = new TimingsReader(tokens, LightClass.FIXED).comes();
-    boolean trailing = !colours.isEmpty() && Colours.in(word).isEmpty();
+    boolean colour = !Colours.in(word).isEmpty();
+    boolean ofTiming = rhythm.lightClass().alternates() && colours.size() > 1;
+    boolean timing = timingsReader.comes() && (!colour || ofTiming);
+    boolean trailing = !colours.isEmpty() && !colour;
     return range || timing || trailing || periodWord();
   }
 
@@ -145,17 +152,17 @@ final class NotationParser {
     periodPlace = number.place();
   }
 
-  private LightCharacter character(Rhythm rhythm) {
+  private LightCharacter character() {
     List<LightColour> shown = colours.isEmpty() ? List.of(LightColour.WHITE) : colours;
     try {
       return new LightCharacter(
-          rhythm, shown, period, measures.elevation(), measures.ranges(), phases(rhythm, shown));
+          rhythm, shown, period, measures.elevation(), measures.ranges(), phases(shown));
     } catch (LightNotationException contradiction) {
       throw contradiction.in(text, timingsPlace > 0 ? timingsPlace : periodPlace);
     }
   }
 
-  private List<Phase> phases(Rhythm rhythm, List<LightColour> shown) {
+  private List<Phase> phases(List<LightColour> shown) {
     List<Phase> phases = List.of();
     for (StatedTimings stated : timings) {
       List<Phase> more = stated.phases(rhythm, shown, period);

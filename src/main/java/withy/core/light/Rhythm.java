@@ -18,7 +18,7 @@ public record Rhythm(LightClass lightClass, List<Integer> group, String morse) {
 
   public Rhythm {
     group = List.copyOf(group);
-    if (lightClass.form() == LightClass.Form.SINGLE && group.equals(List.of(1))) {
+    if (lightClass.form().takesOne() && group.equals(List.of(1))) {
       group = List.of();
     }
     checkGroup(lightClass, group);
