@@ -69,12 +69,13 @@ final class DataFolder {
 
   /**
    * Each commit is on the disk before it returns (WRITE_DELAY), a thread that is interrupted closes
-   * no file (async), and the engine lives until it is shut down (DB_CLOSE_DELAY).
+   * no file (async), and the engine lives until it is shut down (DB_CLOSE_DELAY), not until the
+   * machine begins to exit, when requests are still being finished (DB_CLOSE_ON_EXIT).
    */
   String url() {
     return "jdbc:h2:async:"
         + folder.resolve(DATABASE)
-        + ";WRITE_DELAY=0;DB_CLOSE_DELAY=-1;LOCK_TIMEOUT=10000";
+        + ";WRITE_DELAY=0;DB_CLOSE_DELAY=-1;DB_CLOSE_ON_EXIT=FALSE;LOCK_TIMEOUT=10000";
   }
 
   /** Takes a file or folder from everybody but its owner, where the file system knows owners. */
