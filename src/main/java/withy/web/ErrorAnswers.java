@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import withy.usecase.Refused;
+import withy.wording.Wording;
 
 /**
  * Says no in the voice of the surface that was called. Nothing of an exception reaches the caller:
@@ -18,10 +19,10 @@ import withy.usecase.Refused;
 final class ErrorAnswers {
   private static final Logger LOG = LoggerFactory.getLogger(ErrorAnswers.class);
 
-  private final Words words;
+  private final Wording words;
   private final ErrorPage page;
 
-  ErrorAnswers(Words words, ErrorPage page) {
+  ErrorAnswers(Wording words, ErrorPage page) {
     this.words = words;
     this.page = page;
   }

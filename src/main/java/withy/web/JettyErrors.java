@@ -11,15 +11,16 @@ import org.eclipse.jetty.util.Callback;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import withy.wording.Wording;
 
 /** Says no where a request is turned away before any route sees it; keeps causes to itself. */
 final class JettyErrors extends ErrorHandler {
   private static final Logger LOG = LoggerFactory.getLogger(JettyErrors.class);
   private static final String RETRY_SECONDS = "2";
 
-  private final Words words;
+  private final Wording words;
 
-  JettyErrors(Words words) {
+  JettyErrors(Wording words) {
     this.words = words;
   }
 

@@ -34,7 +34,7 @@ public final class LanAddresses {
   /** The addresses to open in a browser when the server listens at a host and port. */
   public static List<String> toOpen(String host, int port) {
     List<String> urls = new ArrayList<>();
-    if (isAnyAddress(host)) {
+    if (isAny(host)) {
       siteLocal().forEach(address -> urls.add("http://" + address + ":" + port));
       urls.add("http://localhost:" + port);
     } else {
@@ -43,7 +43,8 @@ public final class LanAddresses {
     return urls;
   }
 
-  private static boolean isAnyAddress(String host) {
+  /** Whether a host stands for every address of this machine. */
+  public static boolean isAny(String host) {
     return host.equals("0.0.0.0") || host.equals("::") || host.equals("[::]");
   }
 

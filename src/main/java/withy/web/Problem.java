@@ -2,6 +2,7 @@ package withy.web;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import org.jspecify.annotations.Nullable;
+import withy.wording.Wording;
 
 /**
  * A problem document (RFC 9457), its texts ready to be read.
@@ -25,11 +26,11 @@ public record Problem(
   public static final String MEDIA_TYPE = "application/problem+json; charset=utf-8";
 
   /** The problem that a declined call has, in words. */
-  static Problem of(Declined declined, Words words, String instance) {
+  static Problem of(Declined declined, Wording words, String instance) {
     return of(declined, words, instance, null);
   }
 
-  static Problem of(Declined declined, Words words, String instance, @Nullable String reference) {
+  static Problem of(Declined declined, Wording words, String instance, @Nullable String reference) {
     Fault fault = declined.fault();
     String key = "problem." + fault.id();
     return new Problem(

@@ -13,6 +13,7 @@ import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.eclipse.jetty.server.handler.SizeLimitHandler;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import withy.wording.Wording;
 
 /**
  * The HTTP server. It serves the routes of one table and nothing else, and it never interrupts a
@@ -84,7 +85,7 @@ public final class Server {
   }
 
   private static void configure(JavalinConfig config, Parts parts) {
-    Words words = Words.in(Locale.ENGLISH);
+    Wording words = Wording.of(Locale.ENGLISH);
     config.startup.showJavalinBanner = false;
     config.startup.showOldJavalinVersionWarning = false;
     config.startup.startupWatcherEnabled = false;
@@ -130,7 +131,7 @@ public final class Server {
     http.addCustomizer(new SecurityHeaders());
   }
 
-  private static void configureServer(org.eclipse.jetty.server.Server server, Words words) {
+  private static void configureServer(org.eclipse.jetty.server.Server server, Wording words) {
     server.setStopTimeout(FINISH_WITHIN.toMillis());
     server.setErrorHandler(new JettyErrors(words));
     server.insertHandler(new SizeLimitHandler(LARGEST_BODY, -1));

@@ -45,14 +45,19 @@ public final class ServiceRoutes implements RouteGroup {
     }
   }
 
-  /** Hides a route from every machine but this one. */
-  static void requireLoopback(Visit visit) {
-    try {
-      if (!InetAddress.getByName(visit.address()).isLoopbackAddress()) {
-        throw Declined.of(Fault.NOT_FOUND);
-      }
-    } catch (UnknownHostException unknown) {
+  /** Hides a route from every machine but this one, whichever of its addresses it calls by. */
+  public static void requireLoopback(Visit visit) {
+    String from = visit.address();
+    if (!isLoopback(from) && !from.equals(visit.context().req().getLocalAddr())) {
       throw Declined.of(Fault.NOT_FOUND);
+    }
+  }
+
+  static boolean isLoopback(String address) {
+    try {
+      return InetAddress.getByName(address).isLoopbackAddress();
+    } catch (UnknownHostException unknown) {
+      return false;
     }
   }
 }

@@ -7,9 +7,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import withy.usecase.Reason;
 import withy.usecase.Refused;
+import withy.wording.Wording;
 
 class WordsOfFaultsTest {
-  private final Words words = Words.in(Locale.ENGLISH);
+  private final Wording words = Wording.of(Locale.ENGLISH);
 
   @ParameterizedTest
   @EnumSource(Fault.class)

@@ -7,17 +7,19 @@ import withy.web.Limits;
 import withy.web.Metrics;
 import withy.web.Route;
 import withy.web.RouteGroup;
+import withy.wording.Wording;
 
 /** All that scripts can ask. */
 public final class Api implements RouteGroup {
   private final List<RouteGroup> groups;
 
-  public Api(UseCases useCases, ItemVoice voice, Limits limits, Metrics metrics) {
+  public Api(
+      UseCases useCases, Wording wording, ItemPicture picture, Limits limits, Metrics metrics) {
     this.groups =
         List.of(
             new EntryApi(useCases, limits),
             new ClassApi(useCases),
-            new DrillApi(useCases, new ItemJson(voice), limits, metrics));
+            new DrillApi(useCases, new ItemJson(wording, picture), limits, metrics));
   }
 
   @Override

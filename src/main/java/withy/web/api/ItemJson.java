@@ -5,13 +5,19 @@ import org.jspecify.annotations.Nullable;
 import withy.usecase.Feedback;
 import withy.usecase.IssuedItem;
 import withy.usecase.OpaqueOption;
+import withy.wording.ItemWording;
+import withy.wording.Wording;
 
 /** Shows a learner an item without its key, and the key once the answer is stored. */
 final class ItemJson {
-  private final ItemVoice voice;
+  private final Wording wording;
+  private final ItemWording words;
+  private final ItemPicture picture;
 
-  ItemJson(ItemVoice voice) {
-    this.voice = voice;
+  ItemJson(Wording wording, ItemPicture picture) {
+    this.wording = wording;
+    this.words = new ItemWording(wording);
+    this.picture = picture;
   }
 
   record Shown(
@@ -20,6 +26,7 @@ final class ItemJson {
       String prompt,
       String picture,
       int position,
+      List<String> facts,
       List<Choice> options) {}
 
   record Choice(String value, String text) {}
@@ -36,23 +43,24 @@ final class ItemJson {
     return new Shown(
         issued.id(),
         issued.item().form().id(),
-        voice.prompt(issued.item()),
-        voice.picture(issued.item()).text(),
+        words.prompt(issued.item()),
+        picture.of(issued.item()).text(),
         issued.position(),
+        words.facts(issued.item()),
         issued.options().stream().map(this::choice).toList());
   }
 
   private Choice choice(OpaqueOption offered) {
-    return new Choice(offered.token(), voice.text(offered.option().text()));
+    return new Choice(offered.token(), wording.text(offered.option().text()));
   }
 
   FeedbackJson feedback(Feedback feedback) {
     return new FeedbackJson(
         feedback.correct(),
         feedback.keyToken(),
-        voice.text(feedback.keyText()),
-        voice.text(feedback.explanation()),
+        wording.text(feedback.keyText()),
+        wording.text(feedback.explanation()),
         feedback.misconception() == null ? null : feedback.misconception().id(),
-        feedback.mistook() == null ? null : voice.text(feedback.mistook()));
+        feedback.mistook() == null ? null : wording.text(feedback.mistook()));
   }
 }

@@ -1,0 +1,146 @@
+package withy;
+
+import java.io.PrintWriter;
+import java.net.BindException;
+import java.net.InetAddress;
+import java.net.URI;
+import java.net.UnknownHostException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import withy.store.Store;
+import withy.store.StoreRefused;
+import withy.usecase.Passwords;
+import withy.usecase.Ports;
+import withy.usecase.Secrets;
+import withy.usecase.UseCases;
+import withy.web.LanAddresses;
+import withy.web.Server;
+import withy.wording.Wording;
+
+/** Runs the server until it is told to stop; then finishes what it has begun. */
+@Command(
+    name = "serve",
+    description = "Runs the server.",
+    mixinStandardHelpOptions = true,
+    sortOptions = false)
+final class ServeCommand implements Callable<Integer> {
+  private static final int HIGHEST_PORT = 65535;
+
+  @Spec private @Nullable CommandSpec spec;
+
+  @Option(
+      names = "--port",
+      paramLabel = "PORT",
+      defaultValue = "7070",
+      description = "Port to listen on, 0 for any that is free; ${DEFAULT-VALUE} unless given.")
+  private int port;
+
+  @Option(
+      names = "--host",
+      paramLabel = "HOST",
+      defaultValue = "0.0.0.0",
+      description = "Address to listen on; all of this machine unless given.")
+  private String host = "";
+
+  @Option(
+      names = "--data",
+      paramLabel = "DIR",
+      defaultValue = "withy-data",
+      description = "Folder of the database; ${DEFAULT-VALUE} unless given.")
+  private Path data = Path.of("");
+
+  @Option(names = "--demo", description = "Adds an invented class to an empty database.")
+  private boolean demo;
+
+  private final Wording wording = Wording.of(Locale.ENGLISH);
+
+  @Override
+  public Integer call() throws InterruptedException {
+    requireArguments();
+    try {
+      Store store = Store.open(data, Clock.systemUTC());
+      return serve(store);
+    } catch (StoreRefused refused) {
+      return fail(refused.sentence(Locale.ENGLISH));
+    }
+  }
+
+  private void requireArguments() {
+    if (port < 0 || port > HIGHEST_PORT) {
+      throw bad("serve.no-port", Integer.toString(port));
+    }
+    try {
+      InetAddress.getByName(host);
+    } catch (UnknownHostException unknown) {
+      throw bad("serve.no-host", host);
+    }
+  }
+
+  private int serve(Store store) throws InterruptedException {
+    Ports ports = store.ports();
+    Clock clock = Clock.systemUTC();
+    UseCases useCases = UseCases.over(ports, Passwords.argon2id(), clock, Secrets.secure());
+    try {
+      Server server = Server.start(host, port, Wiring.parts(useCases, store, clock));
+      Runtime.getRuntime().addShutdownHook(new Thread(() -> stop(server, store), "stop"));
+      store.backupOffice().announce(URI.create("http://" + nearHost() + ":" + server.port()));
+      tell(useCases, server.port());
+    } catch (BindException inUse) {
+      store.close();
+      return fail(wording.text("serve.port-in-use", host, Integer.toString(port)));
+    }
+    new CountDownLatch(1).await();
+    return CommandLine.ExitCode.OK;
+  }
+
+  /** The address as this machine reaches it. */
+  private String nearHost() {
+    return LanAddresses.isAny(host) ? "127.0.0.1" : host;
+  }
+
+  private void tell(UseCases useCases, int boundPort) {
+    PrintWriter out = spec().commandLine().getOut();
+    if (useCases.setUp().needed()) {
+      out.println("set-up code: " + useCases.setUp().code());
+    }
+    LanAddresses.toOpen(host, boundPort).forEach(url -> out.println("open " + url));
+    out.println("listening on http://" + host + ":" + boundPort);
+    out.flush();
+  }
+
+  /**
+   * Runs while the machine that runs this program exits. It ends the process itself, since a
+   * process that was asked to stop and did so in order has not failed.
+   */
+  private static void stop(Server server, Store store) {
+    try {
+      server.stop();
+    } finally {
+      store.close();
+    }
+    Runtime.getRuntime().halt(CommandLine.ExitCode.OK);
+  }
+
+  private int fail(String sentence) {
+    spec().commandLine().getErr().println(sentence.replaceAll("\\R", " "));
+    return CommandLine.ExitCode.SOFTWARE;
+  }
+
+  private ParameterException bad(String key, String value) {
+    return new ParameterException(spec().commandLine(), wording.text(key, value));
+  }
+
+  private CommandSpec spec() {
+    return java.util.Objects.requireNonNull(spec);
+  }
+}

@@ -1,0 +1,55 @@
+package withy;
+
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import withy.store.Store;
+import withy.usecase.UseCases;
+import withy.web.Assets;
+import withy.web.Health;
+import withy.web.Limits;
+import withy.web.Metrics;
+import withy.web.Route;
+import withy.web.RouteGroup;
+import withy.web.Server;
+import withy.web.ServiceRoutes;
+import withy.web.api.Api;
+import withy.web.api.BackupApi;
+import withy.wording.Wording;
+
+/** Puts the parts of the server together. */
+final class Wiring {
+  private Wiring() {}
+
+  /** All that the server serves, over the use cases and what is kept in a store. */
+  static Server.Parts parts(UseCases useCases, Store store, Clock clock) {
+    Wording wording = Wording.of(Locale.ENGLISH);
+    Health health = new Health(store::isAlive);
+    Metrics metrics = new Metrics();
+    Limits limits = Limits.onSystemTime();
+    List<RouteGroup> groups =
+        List.of(
+            new ServiceRoutes(health, metrics),
+            new Assets(),
+            new Api(useCases, wording, Wiring::picture, limits, metrics),
+            new BackupApi(store.backupOffice()));
+    return new Server.Parts(
+        routes(groups), useCases.signIn()::resume, clock, health, metrics, Wiring::page);
+  }
+
+  private static List<Route> routes(List<RouteGroup> groups) {
+    List<Route> routes = new ArrayList<>();
+    groups.forEach(group -> routes.addAll(group.routes()));
+    return routes;
+  }
+
+  private static withy.drawing.Svg picture(withy.core.item.Item item) {
+    var mark = item.scenario().mark();
+    return withy.drawing.MarkDrawing.near(mark.appearance(), mark.label());
+  }
+
+  private static String page(withy.web.Problem problem) {
+    return "<!doctype html><title>" + problem.status() + "</title>";
+  }
+}
