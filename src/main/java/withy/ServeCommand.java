@@ -17,10 +17,14 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import withy.catalogue.DemoClassReader;
 import withy.store.Store;
 import withy.store.StoreRefused;
+import withy.usecase.DemoClass;
 import withy.usecase.Passwords;
 import withy.usecase.Ports;
+import withy.usecase.Refused;
+import withy.usecase.SchoolClass;
 import withy.usecase.Secrets;
 import withy.usecase.UseCases;
 import withy.web.LanAddresses;
@@ -90,11 +94,12 @@ final class ServeCommand implements Callable<Integer> {
     Ports ports = store.ports();
     Clock clock = Clock.systemUTC();
     UseCases useCases = UseCases.over(ports, Passwords.argon2id(), clock, Secrets.secure());
+    SchoolClass demoClass = demo ? demoClass(ports, clock) : null;
     try {
       Server server = Server.start(host, port, Wiring.parts(useCases, store, clock));
       Runtime.getRuntime().addShutdownHook(new Thread(() -> stop(server, store), "stop"));
       store.backupOffice().announce(URI.create("http://" + nearHost() + ":" + server.port()));
-      tell(useCases, server.port());
+      tell(useCases, demoClass, server.port());
     } catch (BindException inUse) {
       store.close();
       return fail(wording.text("serve.port-in-use", host, Integer.toString(port)));
@@ -108,10 +113,26 @@ final class ServeCommand implements Callable<Integer> {
     return LanAddresses.isAny(host) ? "127.0.0.1" : host;
   }
 
-  private void tell(UseCases useCases, int boundPort) {
+  /** The invented class, where there was nothing; elsewhere nothing is added to what people did. */
+  private @Nullable SchoolClass demoClass(Ports ports, Clock clock) {
+    try {
+      DemoClass invented =
+          new DemoClass(
+              ports, Passwords.argon2id(), clock, Secrets.secure(), DemoClassReader.read());
+      return invented.fill();
+    } catch (Refused notEmpty) {
+      spec().commandLine().getErr().println(wording.text("serve.no-demo"));
+      return null;
+    }
+  }
+
+  private void tell(UseCases useCases, @Nullable SchoolClass demoClass, int boundPort) {
     PrintWriter out = spec().commandLine().getOut();
     if (useCases.setUp().needed()) {
       out.println("set-up code: " + useCases.setUp().code());
+    }
+    if (demoClass != null) {
+      out.println("class code: " + demoClass.code());
     }
     LanAddresses.toOpen(host, boundPort).forEach(url -> out.println("open " + url));
     out.println("listening on http://" + host + ":" + boundPort);

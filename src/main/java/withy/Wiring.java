@@ -32,7 +32,7 @@ final class Wiring {
         List.of(
             new ServiceRoutes(health, metrics),
             new Assets(),
-            new Api(useCases, wording, Wiring::picture, limits, metrics),
+            new Api(useCases, wording, limits, metrics),
             new BackupApi(store.backupOffice()));
     return new Server.Parts(
         routes(groups), useCases.signIn()::resume, clock, health, metrics, Wiring::page);
@@ -42,11 +42,6 @@ final class Wiring {
     List<Route> routes = new ArrayList<>();
     groups.forEach(group -> routes.addAll(group.routes()));
     return routes;
-  }
-
-  private static withy.drawing.Svg picture(withy.core.item.Item item) {
-    var mark = item.scenario().mark();
-    return withy.drawing.MarkDrawing.near(mark.appearance(), mark.label());
   }
 
   private static String page(withy.web.Problem problem) {

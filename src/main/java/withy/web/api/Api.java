@@ -13,13 +13,12 @@ import withy.wording.Wording;
 public final class Api implements RouteGroup {
   private final List<RouteGroup> groups;
 
-  public Api(
-      UseCases useCases, Wording wording, ItemPicture picture, Limits limits, Metrics metrics) {
+  public Api(UseCases useCases, Wording wording, Limits limits, Metrics metrics) {
     this.groups =
         List.of(
             new EntryApi(useCases, limits),
             new ClassApi(useCases),
-            new DrillApi(useCases, new ItemJson(wording, picture), limits, metrics));
+            new DrillApi(useCases, new ItemJson(wording), limits, metrics));
   }
 
   @Override

@@ -2,6 +2,8 @@ package withy.web.api;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import withy.drawing.ItemPicture;
+import withy.drawing.Svg;
 import withy.usecase.Feedback;
 import withy.usecase.IssuedItem;
 import withy.usecase.OpaqueOption;
@@ -12,12 +14,10 @@ import withy.wording.Wording;
 final class ItemJson {
   private final Wording wording;
   private final ItemWording words;
-  private final ItemPicture picture;
 
-  ItemJson(Wording wording, ItemPicture picture) {
+  ItemJson(Wording wording) {
     this.wording = wording;
     this.words = new ItemWording(wording);
-    this.picture = picture;
   }
 
   record Shown(
@@ -25,6 +25,7 @@ final class ItemJson {
       String form,
       String prompt,
       String picture,
+      @Nullable String plan,
       int position,
       List<String> facts,
       List<Choice> options) {}
@@ -40,11 +41,14 @@ final class ItemJson {
       @Nullable String mistook) {}
 
   Shown shown(IssuedItem issued) {
+    ItemPicture picture = ItemPicture.question(issued.item());
+    Svg plan = picture.plan();
     return new Shown(
         issued.id(),
         issued.item().form().id(),
         words.prompt(issued.item()),
-        picture.of(issued.item()).text(),
+        picture.view().text(),
+        plan == null ? null : plan.text(),
         issued.position(),
         words.facts(issued.item()),
         issued.options().stream().map(this::choice).toList());
