@@ -2,14 +2,27 @@ package withy;
 
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ExitCode;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.Spec;
 
 /** The command line: wires everything, knows everyone, decides nothing. */
 @Command(
     name = "withy",
     description = "A drill server for instructors who teach navigation marks.",
     mixinStandardHelpOptions = true,
-    subcommands = {ServeCommand.class, MarkCommand.class, ReviewCommand.class})
-public final class Main {
+    version = "withy 0.1.0",
+    subcommands = {
+      ServeCommand.class,
+      LightCommand.class,
+      MarkCommand.class,
+      ReviewCommand.class
+    })
+public final class Main implements Runnable {
+  @Spec private CommandSpec spec = CommandSpec.create();
+
   private Main() {}
 
   /** Runs a command and ends the process with its exit status. */
@@ -17,14 +30,31 @@ public final class Main {
     System.exit(commandLine().execute(args));
   }
 
-  /** All commands; what is wrong with their arguments is said in one line. */
+  /** All commands, with one line on standard error for whatever goes wrong. */
   static CommandLine commandLine() {
-    return new CommandLine(new Main()).setParameterExceptionHandler(Main::refuse);
+    return new CommandLine(new Main())
+        .setParameterExceptionHandler(Main::refused)
+        .setExecutionExceptionHandler(Main::failed);
   }
 
-  private static int refuse(CommandLine.ParameterException wrong, String[] args) {
-    String line = String.valueOf(wrong.getMessage()).replaceAll("\\R", " ");
-    wrong.getCommandLine().getErr().println(line);
-    return CommandLine.ExitCode.USAGE;
+  @Override
+  public void run() {
+    throw new ParameterException(spec.commandLine(), "a command is missing: try --help");
+  }
+
+  private static int refused(ParameterException problem, String[] args) {
+    CommandLine command = problem.getCommandLine();
+    command.getErr().println(command.getCommandName() + ": " + oneLine(problem));
+    return ExitCode.USAGE;
+  }
+
+  private static int failed(Exception problem, CommandLine command, ParseResult parsed) {
+    command.getErr().println(command.getCommandName() + ": " + oneLine(problem));
+    return ExitCode.SOFTWARE;
+  }
+
+  private static String oneLine(Exception problem) {
+    String message = problem.getMessage();
+    return message == null ? problem.toString() : message.replaceAll("\\s*\\R\\s*", "; ");
   }
 }

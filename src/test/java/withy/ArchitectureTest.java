@@ -34,6 +34,7 @@ class ArchitectureTest {
     "java.util",
     "java.util.function..",
     "java.util.stream..",
+    "java.util.regex..",
     "java.math..",
     "org.jspecify.annotations.."
   };
