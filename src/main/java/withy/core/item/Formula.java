@@ -3,6 +3,7 @@ package withy.core.item;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import withy.core.Term;
+import withy.core.light.LightCharacter;
 import withy.core.mark.MarkKind;
 import withy.core.mark.MarkingRules;
 import withy.core.mark.Quadrant;
@@ -25,6 +26,11 @@ record Formula(Form form, Function<Scenario, @Nullable String> answer) {
     return new Formula(Form.IDENTIFY, scenario -> kind(scenario, belief.apply(scenario)));
   }
 
+  /** Which character a light is read as. */
+  static Formula light(Function<LightCharacter, @Nullable LightCharacter> belief) {
+    return new Formula(Form.LIGHT, scenario -> light(scenario, belief));
+  }
+
   /** Where to pass a cardinal mark. */
   static Formula pass(Function<Scenario, @Nullable Quadrant> belief) {
     return new Formula(
@@ -42,5 +48,12 @@ record Formula(Form form, Function<Scenario, @Nullable String> answer) {
 
   private static @Nullable String kind(Scenario scenario, @Nullable MarkKind kind) {
     return kind == null || !MarkingRules.has(scenario.practice(), kind) ? null : kind.id();
+  }
+
+  private static @Nullable String light(
+      Scenario scenario, Function<LightCharacter, @Nullable LightCharacter> belief) {
+    @Nullable LightCharacter shown = scenario.mark().appearance().light();
+    @Nullable LightCharacter read = shown == null ? null : belief.apply(shown);
+    return read == null ? null : LightBeliefs.value(read);
   }
 }

@@ -17,7 +17,8 @@ final class Menu {
           new SideWriter(),
           new ChannelChoiceWriter(),
           new CardinalPassWriter(),
-          new DirectionWriter());
+          new DirectionWriter(),
+          new LightWriter());
 
   private static final Map<Practice, Menu> MENUS = new EnumMap<>(Practice.class);
 

@@ -18,6 +18,7 @@ import static withy.core.item.Form.CHANNEL_CHOICE;
 import static withy.core.item.Form.DIRECTION;
 import static withy.core.item.Form.SIDE;
 import static withy.core.item.Formula.kind;
+import static withy.core.item.Formula.light;
 import static withy.core.item.Formula.of;
 import static withy.core.item.Formula.pass;
 import static withy.core.item.Formula.passAs;
@@ -133,7 +134,10 @@ public enum Misconception implements Term {
       List.of(CARDINAL_IDENTITY), kind(KindBeliefs::upperHalf), passAs(KindBeliefs::upperHalf)),
   /** M17: reads a cardinal light a quarter too early on the face of a clock. */
   CLOCK_FACE_MISREAD(
-      List.of(CARDINAL_LIGHT), kind(KindBeliefs::clockFace), passAs(KindBeliefs::clockFace)),
+      List.of(CARDINAL_LIGHT, LIGHT_CHARACTER),
+      kind(KindBeliefs::clockFace),
+      passAs(KindBeliefs::clockFace),
+      light(LightBeliefs::clockFace)),
   /** Counts the cardinal lights the wrong way round the face of a clock. */
   CLOCK_FACE_REVERSED(
       List.of(CARDINAL_LIGHT),
@@ -143,6 +147,7 @@ public enum Misconception implements Term {
   LONG_FLASH_COUNTED(
       List.of(CARDINAL_LIGHT, LIGHT_CHARACTER),
       kind(KindBeliefs::longFlashCounted),
+      light(LightBeliefs::longFlashCounted),
       passAs(KindBeliefs::longFlashCounted)),
   /** Goes by the colour of a light alone, not by its rhythm. */
   RHYTHM_IGNORED(
@@ -152,7 +157,33 @@ public enum Misconception implements Term {
   COMPOSITE_READ_AS_GROUP(
       List.of(PREFERRED_CHANNEL, LIGHT_CHARACTER),
       of(CHANNEL_CHOICE, ChannelBeliefs::compositeReadAsGroup),
-      kind(KindBeliefs::compositeReadAsGroup)),
+      kind(KindBeliefs::compositeReadAsGroup),
+      light(LightBeliefs::compositeReadAsGroup)),
+  /** M20: reads eclipses as flashes. */
+  OCCULTING_READ_AS_FLASHING(
+      List.of(LIGHT_CHARACTER), light(LightBeliefs::occultingReadAsFlashing)),
+  /** Reads flashes as eclipses. */
+  FLASHING_READ_AS_OCCULTING(
+      List.of(LIGHT_CHARACTER), light(LightBeliefs::flashingReadAsOcculting)),
+  /** M21: counts the period without the flashes. */
+  PERIOD_FROM_DARK(List.of(LIGHT_CHARACTER), light(LightBeliefs::periodFromDark)),
+  /** M22: takes the light of an isophase light for its whole period. */
+  ISOPHASE_AS_LIGHT_ONLY(List.of(LIGHT_CHARACTER), light(LightBeliefs::isophaseAsLightOnly)),
+  /** Does not notice that light and dark are equal. */
+  ISOPHASE_READ_AS_OCCULTING(
+      List.of(LIGHT_CHARACTER), light(LightBeliefs::isophaseReadAsOcculting)),
+  /** Does not notice that a flash is a long one. */
+  LONG_FLASH_UNNOTICED(List.of(LIGHT_CHARACTER), light(LightBeliefs::longFlashUnnoticed)),
+  /** Takes quick flashes for very quick ones and the reverse (IALA E-110, 2.4). */
+  RATE_MISJUDGED(List.of(LIGHT_CHARACTER), light(LightBeliefs::rateMisjudged)),
+  /** Takes quick flashes for plain ones. */
+  QUICK_READ_AS_FLASHING(List.of(LIGHT_CHARACTER), light(LightBeliefs::quickReadAsFlashing)),
+  /** Counts the gaps between flashes in place of the flashes. */
+  GAPS_COUNTED(List.of(LIGHT_CHARACTER), light(LightBeliefs::gapsCounted)),
+  /** Takes the dots and dashes of a Morse letter for a group of flashes. */
+  MORSE_READ_AS_GROUP(List.of(LIGHT_CHARACTER), light(LightBeliefs::morseReadAsGroup)),
+  /** Takes very short green flashes for white ones (IALA E-110, section 3). */
+  GREEN_TAKEN_FOR_WHITE(List.of(LIGHT_CHARACTER), light(LightBeliefs::greenTakenForWhite)),
   /** M23: takes yellow for the sign of a cardinal mark. */
   YELLOW_MEANS_CARDINAL(
       List.of(SPECIAL_MARK, EMERGENCY_WRECK),
@@ -163,7 +194,8 @@ public enum Misconception implements Term {
   /** Takes a yellow light for a white one (IALA E-110, section 3). */
   YELLOW_TAKEN_FOR_WHITE(
       List.of(SPECIAL_MARK, EMERGENCY_WRECK, LIGHT_CHARACTER),
-      kind(KindBeliefs::yellowTakenForWhite)),
+      kind(KindBeliefs::yellowTakenForWhite),
+      light(LightBeliefs::yellowTakenForWhite)),
   /** M24: takes a white light for that of a lateral mark. */
   WHITE_LIGHT_LATERAL(
       List.of(CARDINAL_LIGHT, ISOLATED_DANGER, SAFE_WATER),
@@ -182,9 +214,10 @@ public enum Misconception implements Term {
   DIRECTION_REVERSED(List.of(BUOYAGE_DIRECTION), of(DIRECTION, DirectionBeliefs::reversed)),
   /** M34: takes blue and yellow stripes, or the yellow of the light, for a special mark. */
   WRECK_TAKEN_FOR_SPECIAL(
-      List.of(EMERGENCY_WRECK),
+      List.of(EMERGENCY_WRECK, LIGHT_CHARACTER),
       of(SIDE, SideBeliefs::wreckTakenForSpecial),
-      kind(KindBeliefs::wreckTakenForSpecial)),
+      kind(KindBeliefs::wreckTakenForSpecial),
+      light(LightBeliefs::wreckTakenForSpecial)),
   /** Takes any vertical stripes for safe water. */
   STRIPES_MEAN_SAFE_WATER(
       List.of(EMERGENCY_WRECK),
