@@ -18,7 +18,8 @@ import picocli.CommandLine.Spec;
       ServeCommand.class,
       LightCommand.class,
       MarkCommand.class,
-      ReviewCommand.class
+      ReviewCommand.class,
+      ScenariosCommand.class
     })
 public final class Main implements Runnable {
   @Spec private CommandSpec spec = CommandSpec.create();
