@@ -22,7 +22,7 @@ import withy.core.light.Token.Kind;
  */
 final class NotationParser {
 
-  private static final int LONGEST = 300;
+  private static final int LONGEST = 2000;
 
   private final String text;
   private final TokenStream tokens;
