@@ -63,9 +63,7 @@ final class PassingPlan {
       }
       if (wrong != null) {
         for (List<Vec> way : passing(wrong).ways()) {
-          if (!right.ways().contains(way)) {
-            wrong(right.struckBy(way));
-          }
+          wrong(right.struckBy(way));
         }
       }
       for (List<Vec> way : right.ways()) {

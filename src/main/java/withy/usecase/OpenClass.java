@@ -44,4 +44,13 @@ public final class OpenClass {
         .filter(found -> instructor.id().equals(found.instructor()))
         .orElseThrow(() -> new Refused(Reason.UNKNOWN_CLASS));
   }
+
+  /**
+   * The class that a learner joined.
+   *
+   * @throws Refused UNKNOWN_CLASS once it is gone
+   */
+  public SchoolClass of(LearnerCaller learner) {
+    return classes.find(learner.schoolClass()).orElseThrow(() -> new Refused(Reason.UNKNOWN_CLASS));
+  }
 }
