@@ -1,6 +1,7 @@
 package withy;
 
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -16,6 +17,8 @@ import withy.web.Server;
 import withy.web.ServiceRoutes;
 import withy.web.api.Api;
 import withy.web.api.BackupApi;
+import withy.web.pages.PageRenderer;
+import withy.web.site.Site;
 import withy.wording.Wording;
 
 /** Puts the parts of the server together. */
@@ -28,23 +31,22 @@ final class Wiring {
     Health health = new Health(store::isAlive);
     Metrics metrics = new Metrics();
     Limits limits = Limits.onSystemTime();
+    Assets assets = new Assets();
+    PageRenderer pages = new PageRenderer(wording, assets, ZoneId.systemDefault());
     List<RouteGroup> groups =
         List.of(
             new ServiceRoutes(health, metrics),
-            new Assets(),
+            assets,
+            new Site(pages, useCases, limits, metrics, clock),
             new Api(useCases, wording, limits, metrics),
             new BackupApi(store.backupOffice()));
     return new Server.Parts(
-        routes(groups), useCases.signIn()::resume, clock, health, metrics, Wiring::page);
+        routes(groups), useCases.signIn()::resume, clock, health, metrics, pages);
   }
 
   private static List<Route> routes(List<RouteGroup> groups) {
     List<Route> routes = new ArrayList<>();
     groups.forEach(group -> routes.addAll(group.routes()));
     return routes;
-  }
-
-  private static String page(withy.web.Problem problem) {
-    return "<!doctype html><title>" + problem.status() + "</title>";
   }
 }

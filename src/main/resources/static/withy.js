@@ -33,17 +33,23 @@
     notice.hidden = false;
   };
 
-  /* Any answer of the server is an answer, except those that say: later, or sign in again. */
+  /* An answer is out of our hands once the server has ruled on it; until then it is kept. */
   const send = async (answer) => {
     const token = document.querySelector("input[name=token]");
     const fields = token ? { ...answer.fields, token: token.value } : answer.fields;
     const reply = await fetch(answer.to, { method: "POST", body: new URLSearchParams(fields), credentials: "same-origin" });
-    if (reply.status >= 500 || reply.status === 429 || reply.status === 401 || reply.status === 403) {
-      throw new Error("later");
+    const drill = new URL(answer.to).pathname.replace(/\/answers$/, "");
+    if (reply.ok && new URL(reply.url).pathname.startsWith(drill)) {
+      drop(answer);
+      return reply.url;
     }
-    drop(answer);
-    return reply;
+    if ([404, 409, 422].includes(reply.status)) {
+      drop(answer);
+      return drill;
+    }
+    throw new Error(reply.ok ? "out" : "waiting");
   };
+  const sorry = (error) => say(error.message === "out" ? "out" : "waiting");
 
   let sending = false;
   const sendKept = async () => {
@@ -54,19 +60,19 @@
     let sent = 0;
     try {
       for (const answer of kept()) {
-        const reply = await send(answer);
+        const next = await send(answer);
         sent += 1;
         const form = document.querySelector("form.answer");
         if (form && form.elements.item.value === answer.fields.item) {
-          location.assign(reply.url);
+          location.assign(next);
           return;
         }
       }
       if (sent) {
         say("sent");
       }
-    } catch {
-      say("waiting");
+    } catch (error) {
+      sorry(error);
       setTimeout(sendKept, 5000);
     } finally {
       sending = false;
@@ -91,10 +97,9 @@
       const answer = { to: answerForm.action, fields: Object.fromEntries(new FormData(answerForm)) };
       put(answer);
       try {
-        const reply = await send(answer);
-        location.assign(reply.url);
-      } catch {
-        say("waiting");
+        location.assign(await send(answer));
+      } catch (error) {
+        sorry(error);
         delete answerForm.dataset.busy;
         setTimeout(sendKept, 3000);
       }

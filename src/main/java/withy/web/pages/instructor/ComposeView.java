@@ -8,6 +8,7 @@ public record ComposeView(
     String schoolClass,
     String className,
     @Nullable String why,
+    long turn,
     List<Choice> concepts,
     List<Choice> forms,
     List<Choice> times,

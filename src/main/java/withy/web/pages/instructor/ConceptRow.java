@@ -1,6 +1,7 @@
 package withy.web.pages.instructor;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import withy.drawing.Svg;
 
 /** What the class gets wrong of a concept. */
@@ -11,6 +12,7 @@ public record ConceptRow(
     String verdict,
     String base,
     String belief,
-    String figures,
+    List<Figure> figures,
+    @Nullable String caution,
     List<HelpRow> learners,
     List<Specimen> samples) {}

@@ -5,7 +5,7 @@ import withy.drawing.Svg;
 
 /** An item with its key, as an instructor sees it. */
 public record Specimen(
-    Svg picture,
+    List<Svg> pictures,
     boolean night,
     String concept,
     String prompt,

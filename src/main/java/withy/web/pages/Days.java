@@ -1,0 +1,48 @@
+package withy.web.pages;
+
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.Optional;
+import withy.wording.Wording;
+
+/** Days and hours as a person says them, in the time zone of the server. */
+public final class Days {
+  private static final int SHORTEST = "2026-03-14T18:00".length();
+
+  private final ZoneId zone;
+  private final DateTimeFormatter spoken;
+
+  Days(Wording wording, ZoneId zone) {
+    this.zone = zone;
+    this.spoken =
+        DateTimeFormatter.ofPattern(wording.text("page.day-and-hour"), wording.locale())
+            .withZone(zone);
+  }
+
+  /** The name of the time zone. */
+  public String zone() {
+    return zone.getId();
+  }
+
+  /** "Saturday 14 March, 18:00". */
+  public String said(Instant instant) {
+    return spoken.format(instant);
+  }
+
+  /** As a field for day and time holds it; the reverse of {@link #read}. */
+  public String typed(Instant instant) {
+    return LocalDateTime.ofInstant(instant, zone).toString().substring(0, SHORTEST);
+  }
+
+  /** What a field for day and time holds, as browsers send it; empty if it is no day and time. */
+  public Optional<Instant> read(String typed) {
+    try {
+      return Optional.of(LocalDateTime.parse(typed.replace(' ', 'T')).atZone(zone).toInstant());
+    } catch (DateTimeException malformed) {
+      return Optional.empty();
+    }
+  }
+}

@@ -1,0 +1,112 @@
+package withy.web.pages;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import withy.core.Term;
+import withy.core.item.Form;
+import withy.core.item.Item;
+import withy.core.light.LightCharacter;
+import withy.core.mark.Appearance;
+import withy.core.mark.BodyShape;
+import withy.core.mark.MarkKind;
+import withy.core.mark.MarkLook;
+import withy.core.mark.MarkingRules;
+import withy.core.scenario.View;
+import withy.drawing.ItemPicture;
+import withy.drawing.Lettering;
+import withy.drawing.MarkDrawing;
+import withy.drawing.Svg;
+import withy.wording.Wording;
+
+/** The pictures of items, each with a name that tells what kind of picture it is and no more. */
+public final class ItemPictures {
+  private final Wording wording;
+
+  public ItemPictures(Wording wording) {
+    this.wording = wording;
+  }
+
+  /** What a learner sees when asked: the view and, where it adds something, the plan. */
+  public List<Svg> asked(Item item) {
+    ItemPicture drawn = ItemPicture.question(item);
+    List<Svg> pictures = new ArrayList<>();
+    pictures.add(drawn.view().named(name(item)));
+    if (drawn.plan() != null) {
+      pictures.add(drawn.plan().named(wording.text("page.picture.plan")));
+    }
+    return pictures;
+  }
+
+  /** One picture to stand beside words that say what it is. */
+  public Svg small(Item item) {
+    return ItemPicture.question(item).view();
+  }
+
+  /** What a learner sees after the answer, without the plan. */
+  public Svg seen(Item item) {
+    return ItemPicture.answered(item, null).view().named(name(item));
+  }
+
+  /**
+   * The safe way past the mark, and the way of the answer where it is another; empty where the item
+   * asks for none.
+   *
+   * @param chosen the value of the option chosen; null for "not sure"
+   */
+  public Optional<Svg> ways(Item item, @Nullable String chosen) {
+    return Optional.ofNullable(ItemPicture.answered(item, chosen).plan())
+        .map(plan -> plan.named(wording.text("page.picture.answered-plan")));
+  }
+
+  /** The mark that the learner took it for; empty where the item asks for no kind of mark. */
+  public Optional<Svg> takenFor(Item item, String chosen) {
+    if (item.form() != Form.IDENTIFY && item.form() != Form.LIGHT) {
+      return Optional.empty();
+    }
+    MarkKind kind = kind(chosen);
+    if (kind == null || !MarkingRules.has(item.scenario().practice(), kind)) {
+      return Optional.empty();
+    }
+    MarkLook look = MarkingRules.look(item.scenario().practice(), kind);
+    return drawn(look, item).map(svg -> svg.named(name(item)));
+  }
+
+  private static Optional<Svg> drawn(MarkLook look, Item item) {
+    View view = item.scenario().situation().view();
+    if (view == View.LIGHT) {
+      return look.lights().stream().findFirst().map(ItemPictures::light);
+    }
+    Appearance appearance = typical(look);
+    return Optional.of(
+        view == View.NEAR ? MarkDrawing.near(appearance, null) : MarkDrawing.distant(appearance));
+  }
+
+  private static Svg light(LightCharacter light) {
+    return MarkDrawing.night(light.timeline(), Lettering.ENGLISH, true);
+  }
+
+  private static Appearance typical(MarkLook look) {
+    BodyShape body =
+        look.bodies().stream()
+            .filter(look::topmarkPossible)
+            .findFirst()
+            .orElse(look.bodies().get(0));
+    return look.appearance(body, look.topmarkPossible(body), null);
+  }
+
+  private static @Nullable MarkKind kind(String value) {
+    try {
+      return Term.parse(MarkKind.class, value);
+    } catch (IllegalArgumentException noKind) {
+      return null;
+    }
+  }
+
+  private String name(Item item) {
+    boolean water = item.scenario().marks().isEmpty() || item.form() == Form.DIRECTION;
+    String view = water ? "water" : item.scenario().situation().view().id();
+    return wording.text("page.picture." + view);
+  }
+}

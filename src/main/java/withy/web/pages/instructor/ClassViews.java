@@ -1,0 +1,107 @@
+package withy.web.pages.instructor;
+
+import java.time.Instant;
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import withy.core.mark.Practice;
+import withy.core.measurement.ConceptError;
+import withy.core.measurement.Review;
+import withy.core.measurement.Verdict;
+import withy.usecase.AssignDrill.LearnerProgress;
+import withy.usecase.AssignDrill.Progress;
+import withy.usecase.SchoolClass;
+import withy.web.pages.PageRenderer;
+
+/** Puts classes into words and pictures. */
+final class ClassViews {
+  private static final int WEAKEST = 3;
+
+  private final PageRenderer pages;
+  private final Phrases phrases;
+  private final Plots plots;
+
+  ClassViews(PageRenderer pages) {
+    this.pages = pages;
+    this.phrases = new Phrases(pages.wording());
+    this.plots = new Plots(phrases);
+  }
+
+  ClassesView list(List<SchoolClass> classes, String name, String practice) {
+    List<ClassRow> rows = classes.stream().map(this::row).toList();
+    List<Choice> practices =
+        Arrays.stream(Practice.values())
+            .map(each -> Choice.of(each, phrases.name(each), each.id().equals(practice)))
+            .toList();
+    return new ClassesView(rows, name, practices);
+  }
+
+  private ClassRow row(SchoolClass each) {
+    return new ClassRow(each.id(), each.name(), phrases.name(each.practice()), each.code());
+  }
+
+  ClassView one(
+      SchoolClass shown,
+      int silent,
+      String origin,
+      @Nullable String news,
+      List<Progress> progress,
+      Review review) {
+    int size = review.classSize() + silent;
+    String link = origin + "/join/" + shown.code();
+    return new ClassView(
+        shown.id(),
+        shown.name(),
+        phrases.name(shown.practice()),
+        phrases.counted("class.size", size, size),
+        shown.code(),
+        link,
+        plots.qr(link),
+        news,
+        progress.stream().map(this::assigned).toList(),
+        weakest(review));
+  }
+
+  private AssignedRow assigned(Progress progress) {
+    int length = progress.assignment().composition().length();
+    long done = progress.learners().stream().filter(each -> each.answered() >= length).count();
+    Instant due = progress.assignment().due();
+    return new AssignedRow(
+        title(progress),
+        phrases.text("class.done-of", done, progress.learners().size()),
+        due == null ? null : phrases.text("drills.due", pages.days().said(due)),
+        progress.learners().stream().map(each -> row(each, length)).toList());
+  }
+
+  private ProgressRow row(LearnerProgress learner, int length) {
+    Instant last = learner.lastAnsweredAt();
+    return new ProgressRow(
+        learner.nickname(),
+        phrases.text("class.answered-of", learner.answered(), length),
+        last == null ? phrases.text("class.never") : pages.days().said(last));
+  }
+
+  String title(Progress progress) {
+    String title = progress.assignment().title();
+    return title.isEmpty() ? phrases.text("drills.untitled") : title;
+  }
+
+  private List<WeakRow> weakest(Review review) {
+    return review.concepts().stream()
+        .filter(each -> each.verdict() != Verdict.TOO_LITTLE)
+        .limit(WEAKEST)
+        .map(each -> weak(each, review.classSize()))
+        .toList();
+  }
+
+  private WeakRow weak(ConceptError error, int classSize) {
+    String words =
+        phrases.text(
+            "class.weak-words",
+            phrases.verdict(error),
+            phrases.base(error, classSize),
+            phrases.behind(error));
+    return new WeakRow(
+        error.concept(), phrases.concept(error.concept()), plots.rate(error.rate()), words);
+  }
+}

@@ -1,0 +1,138 @@
+package withy.web.pages.instructor;
+
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import withy.core.Term;
+import withy.core.item.Composition;
+import withy.core.item.Concept;
+import withy.usecase.Assignment;
+import withy.usecase.Refused;
+import withy.usecase.SchoolClass;
+import withy.usecase.UseCases;
+import withy.web.Declined;
+import withy.web.Fault;
+import withy.web.Role;
+import withy.web.Route;
+import withy.web.RouteGroup;
+import withy.web.Visit;
+import withy.web.pages.Form;
+import withy.web.pages.PageRenderer;
+
+/** The pages on which an instructor composes a drill and assigns it. */
+public final class ComposePages implements RouteGroup {
+  private static final String TEMPLATE = "compose/compose";
+  private static final String ASSIGN = "assign";
+
+  private final PageRenderer pages;
+  private final UseCases useCases;
+  private final ComposeViews views;
+
+  public ComposePages(PageRenderer pages, UseCases useCases) {
+    this.pages = pages;
+    this.useCases = useCases;
+    this.views = new ComposeViews(pages, useCases.composeDrill());
+  }
+
+  @Override
+  public List<Route> routes() {
+    return List.of(
+        Route.get("/classes/{id}/compose", Role.INSTRUCTOR, this::begin),
+        Route.post("/classes/{id}/compose", Role.INSTRUCTOR, this::compose),
+        Route.get("/classes/{id}/follow-up", Role.INSTRUCTOR, this::followUp));
+  }
+
+  private void begin(Visit visit) {
+    show(visit, Draft.empty(), null);
+  }
+
+  /** Composes the drill that a weak spot asks for; nothing is assigned yet. */
+  private void followUp(Visit visit) {
+    Concept concept = concept(visit.context().queryParam("concept"));
+    Composition composition =
+        useCases.reviewClass().followUp(visit.instructor(), id(visit), concept);
+    String name = pages.wording().name(concept);
+    Draft draft = Draft.of(composition, text("page.compose.follow-up-title", name));
+    show(visit, draft, text("page.compose.follow-up", name));
+  }
+
+  private void show(Visit visit, Draft draft, @Nullable String why) {
+    ComposeView view = views.view(schoolClass(visit), draft, why);
+    pages.show(visit, TEMPLATE, text("page.compose.heading"), view);
+  }
+
+  private void compose(Visit visit) {
+    Form form = Form.of(visit);
+    Draft draft = Draft.typed(form);
+    if (!form.text("do").equals(ASSIGN)) {
+      show(visit, draft.turned(), null);
+      return;
+    }
+    check(form, draft);
+    Optional<Composition> composition = draft.composition();
+    if (form.refused() || composition.isEmpty()) {
+      showAgain(visit, form, draft);
+      return;
+    }
+    try {
+      Assignment assigned = assign(visit, draft, composition.get());
+      visit.goTo("/classes/" + id(visit) + "?assigned=" + assigned.id());
+    } catch (Refused refused) {
+      refuse(form, refused);
+      showAgain(visit, form, draft);
+    }
+  }
+
+  private Assignment assign(Visit visit, Draft draft, Composition composition) {
+    String typed = draft.title().strip();
+    String title = typed.isEmpty() ? views.title(composition) : typed;
+    return useCases
+        .assignDrill()
+        .assign(visit.instructor(), id(visit), title, composition, draft.dueAt(pages.days()));
+  }
+
+  private void check(Form form, Draft draft) {
+    if (!draft.lengthFits()) {
+      form.refuse("length", text("page.compose.length-unfit", Composition.LONGEST));
+    }
+    if (!draft.dueFits(pages.days())) {
+      form.refuse("due", text("page.compose.due-unfit"));
+    }
+    if (!form.refused() && draft.composition().isEmpty()) {
+      form.refuse("concept", text("page.compose.nothing"));
+    }
+  }
+
+  private void refuse(Form form, Refused refused) {
+    switch (refused.reason()) {
+      case NAME_UNFIT -> form.refuse("title", text("page.compose.title-unfit"));
+      case NOTHING_TO_DRILL -> form.refuse("concept", text("page.compose.nothing"));
+      default -> throw refused;
+    }
+  }
+
+  private void showAgain(Visit visit, Form form, Draft draft) {
+    ComposeView view = views.view(schoolClass(visit), draft, null);
+    pages.showAgain(visit, TEMPLATE, text("page.compose.heading"), view, form.problems());
+  }
+
+  private SchoolClass schoolClass(Visit visit) {
+    return useCases.openClass().of(visit.instructor(), id(visit));
+  }
+
+  private static String id(Visit visit) {
+    return visit.context().pathParam("id");
+  }
+
+  private static Concept concept(@Nullable String typed) {
+    try {
+      return Term.parse(Concept.class, typed == null ? "" : typed);
+    } catch (IllegalArgumentException none) {
+      throw Declined.of(Fault.NOT_FOUND);
+    }
+  }
+
+  private String text(String key, Object... arguments) {
+    return pages.wording().text(key, arguments);
+  }
+}

@@ -1,0 +1,139 @@
+package withy.web.pages.instructor;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
+import withy.core.item.Composition;
+import withy.core.item.Concept;
+import withy.core.item.Form;
+import withy.core.mark.Practice;
+import withy.core.scenario.TimeOfDay;
+import withy.drawing.Svg;
+import withy.usecase.ComposeDrill;
+import withy.usecase.ComposeDrill.Share;
+import withy.usecase.SchoolClass;
+import withy.web.pages.ItemPictures;
+import withy.web.pages.PageRenderer;
+
+/** Puts a drill that is being composed into words and pictures. */
+final class ComposeViews {
+  private static final Composition ALL = new Composition(List.of(), List.of(), null, 1);
+  private static final int SPECIMENS = 6;
+  private static final long PICTURE_SEED = 1;
+
+  private final PageRenderer pages;
+  private final Phrases phrases;
+  private final ComposeDrill composeDrill;
+  private final Specimens specimens;
+  private final ItemPictures pictures;
+  private final Map<Practice, Map<Concept, Svg>> small = new ConcurrentHashMap<>();
+
+  ComposeViews(PageRenderer pages, ComposeDrill composeDrill) {
+    this.pages = pages;
+    this.phrases = new Phrases(pages.wording());
+    this.composeDrill = composeDrill;
+    this.specimens = new Specimens(pages.wording());
+    this.pictures = new ItemPictures(pages.wording());
+  }
+
+  ComposeView view(SchoolClass schoolClass, Draft draft, @Nullable String why) {
+    Practice practice = schoolClass.practice();
+    List<Share> shares =
+        draft.composition().map(each -> composeDrill.shares(practice, each)).orElse(List.of());
+    List<Specimen> sample =
+        draft.composition().map(each -> sample(practice, each, shares, draft)).orElse(List.of());
+    return new ComposeView(
+        schoolClass.id(),
+        schoolClass.name(),
+        why,
+        draft.turn(),
+        concepts(practice, draft),
+        forms(practice, draft),
+        times(draft),
+        draft.length(),
+        Composition.LONGEST,
+        draft.title(),
+        draft.due(),
+        phrases.text("compose.due-hint", pages.days().zone()),
+        phrases.text(sample.isEmpty() ? "compose.sample-none" : "compose.sample-says"),
+        shares.stream().map(this::share).toList(),
+        sample);
+  }
+
+  /** One item on each concept, the next few of them each time a sample is asked for. */
+  private List<Specimen> sample(
+      Practice practice, Composition composition, List<Share> shares, Draft draft) {
+    int count = Math.min(SPECIMENS, shares.size());
+    List<Specimen> sample = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      int place = Math.floorMod(draft.turn() * count + i, shares.size());
+      Concept concept = shares.get(place).concept();
+      sample.add(specimens.of(composeDrill.specimen(practice, composition, concept, draft.turn())));
+    }
+    return sample;
+  }
+
+  private String share(Share share) {
+    String concept = phrases.name(share.concept());
+    return share.least() == share.most()
+        ? phrases.text("compose.share", concept, share.most())
+        : phrases.text("compose.share-between", concept, share.least(), share.most());
+  }
+
+  private List<Choice> concepts(Practice practice, Draft draft) {
+    Map<Concept, Svg> drawn = small.computeIfAbsent(practice, this::drawn);
+    return composeDrill.measurable(practice, ALL).stream()
+        .map(each -> concept(each, draft, drawn.get(each)))
+        .toList();
+  }
+
+  private Choice concept(Concept concept, Draft draft, @Nullable Svg picture) {
+    boolean chosen = draft.concepts().contains(concept.id());
+    return new Choice(concept.id(), phrases.name(concept), chosen, picture);
+  }
+
+  private Map<Concept, Svg> drawn(Practice practice) {
+    Map<Concept, Svg> drawn = new LinkedHashMap<>();
+    for (Concept each : composeDrill.measurable(practice, ALL)) {
+      drawn.put(each, pictures.small(composeDrill.specimen(practice, ALL, each, PICTURE_SEED)));
+    }
+    return drawn;
+  }
+
+  private List<Choice> forms(Practice practice, Draft draft) {
+    return Arrays.stream(Form.values())
+        .filter(each -> !composeDrill.measurable(practice, only(each)).isEmpty())
+        .map(each -> Choice.of(each, phrases.name(each), draft.forms().contains(each.id())))
+        .toList();
+  }
+
+  private static Composition only(Form form) {
+    return new Composition(List.of(), List.of(form), null, 1);
+  }
+
+  private List<Choice> times(Draft draft) {
+    List<Choice> times = new ArrayList<>();
+    for (TimeOfDay each : TimeOfDay.values()) {
+      times.add(Choice.of(each, phrases.name(each), each.id().equals(draft.time())));
+    }
+    boolean both = Draft.BOTH.equals(draft.time());
+    times.add(new Choice(Draft.BOTH, phrases.text("compose.both"), both, null));
+    return times;
+  }
+
+  /** The title of a drill that was given none: what it measures. */
+  String title(Composition composition) {
+    List<Concept> concepts = composition.concepts();
+    if (concepts.isEmpty()) {
+      return phrases.text("compose.all-concepts");
+    }
+    String first = phrases.name(concepts.get(0));
+    return concepts.size() == 1
+        ? first
+        : phrases.text("compose.and-more", first, concepts.size() - 1);
+  }
+}

@@ -1,0 +1,106 @@
+package withy.web.pages.instructor;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import withy.core.Term;
+import withy.core.item.Composition;
+import withy.core.item.Concept;
+import withy.core.item.Form;
+import withy.core.scenario.TimeOfDay;
+import withy.web.pages.Days;
+
+/**
+ * A drill as it stands in the form in which it is composed, typed well or not.
+ *
+ * @param time day, night or both
+ * @param turn counts how often a sample was asked for, so that each time it is another
+ */
+record Draft(
+    List<String> concepts,
+    List<String> forms,
+    String time,
+    String length,
+    String title,
+    String due,
+    long turn) {
+  static final String BOTH = "both";
+  private static final String USUAL_LENGTH = "12";
+
+  static Draft empty() {
+    return new Draft(List.of(), List.of(), BOTH, USUAL_LENGTH, "", "", 0);
+  }
+
+  static Draft of(Composition composition, String title) {
+    List<String> concepts = composition.concepts().stream().map(Term::id).toList();
+    List<String> forms = composition.forms().stream().map(Term::id).toList();
+    String length = Integer.toString(composition.length());
+    TimeOfDay time = composition.time();
+    return new Draft(concepts, forms, time == null ? BOTH : time.id(), length, title, "", 0);
+  }
+
+  static Draft typed(withy.web.pages.Form form) {
+    return new Draft(
+        form.all("concept"),
+        form.all("form"),
+        form.text("time").isEmpty() ? BOTH : form.text("time"),
+        form.text("length"),
+        form.text("title"),
+        form.text("due"),
+        turn(form.text("turn")));
+  }
+
+  private static long turn(String typed) {
+    try {
+      return Long.parseLong(typed);
+    } catch (NumberFormatException none) {
+      return 0;
+    }
+  }
+
+  Draft turned() {
+    return new Draft(concepts, forms, time, length, title, due, turn + 1);
+  }
+
+  /** What it composes; empty if a field does not hold what it must. */
+  Optional<Composition> composition() {
+    try {
+      List<Concept> measured = new ArrayList<>();
+      concepts.forEach(each -> measured.add(Term.parse(Concept.class, each)));
+      List<Form> used = new ArrayList<>();
+      forms.forEach(each -> used.add(Term.parse(Form.class, each)));
+      return Optional.of(new Composition(measured, used, timeOfDay(), items()));
+    } catch (IllegalArgumentException unfit) {
+      return Optional.empty();
+    }
+  }
+
+  private @Nullable TimeOfDay timeOfDay() {
+    return time.equals(BOTH) ? null : Term.parse(TimeOfDay.class, time);
+  }
+
+  private int items() {
+    return Integer.parseInt(length.strip());
+  }
+
+  /** Whether the length is a number of items that a drill can have. */
+  boolean lengthFits() {
+    try {
+      return items() >= 1 && items() <= Composition.LONGEST;
+    } catch (NumberFormatException none) {
+      return false;
+    }
+  }
+
+  /** Whether the due time is empty or can be read. */
+  boolean dueFits(Days days) {
+    return due.isEmpty() || days.read(due).isPresent();
+  }
+
+  /** When it is due; null when there is no hurry. */
+  @Nullable Instant dueAt(Days days) {
+    return due.isEmpty() ? null : days.read(due).orElse(null);
+  }
+}

@@ -1,0 +1,80 @@
+package withy.web.pages.instructor;
+
+import org.jspecify.annotations.Nullable;
+import withy.core.Term;
+import withy.core.item.Concept;
+import withy.core.item.Misconception;
+import withy.core.mark.MarkKind;
+import withy.core.mark.Practice;
+import withy.core.mark.PracticeNames;
+import withy.core.measurement.Belief;
+import withy.core.measurement.ConceptError;
+import withy.wording.Wording;
+
+/** Words for what the review is about: concepts, beliefs, verdicts, figures. */
+final class Phrases {
+  private final Wording wording;
+
+  Phrases(Wording wording) {
+    this.wording = wording;
+  }
+
+  String text(String key, Object... arguments) {
+    return wording.text("page." + key, arguments);
+  }
+
+  /** The text for none, one or many, which stand under the key with these endings. */
+  String counted(String key, int count, Object... arguments) {
+    String ending = count == 0 ? ".none" : count == 1 ? ".one" : ".many";
+    return text(key + ending, arguments);
+  }
+
+  String name(Term term) {
+    return wording.name(term);
+  }
+
+  String concept(String id) {
+    return name(Term.parse(Concept.class, id));
+  }
+
+  String belief(String id) {
+    return name(Term.parse(Misconception.class, id));
+  }
+
+  String kind(Practice practice, String id) {
+    return wording.text(PracticeNames.key(practice, Term.parse(MarkKind.class, id)));
+  }
+
+  /** The belief most often behind the errors on a concept, in words. */
+  String behind(ConceptError error) {
+    Belief belief = error.beliefBehind();
+    return belief == null ? text("review.no-belief") : belief(belief.misconception());
+  }
+
+  /** What a learner believes instead. */
+  String instead(@Nullable String misconception) {
+    return misconception == null ? text("review.guesses") : belief(misconception);
+  }
+
+  String verdict(ConceptError error) {
+    return text("review.verdict-" + error.verdict().id());
+  }
+
+  String base(ConceptError error, int classSize) {
+    return text("review.base", error.rate().learners(), classSize, error.rate().answers());
+  }
+
+  /** A share of 1 in per cent with one decimal. */
+  String percent(double share) {
+    return text("review.percent", String.format(wording.locale(), "%.1f", share * 100));
+  }
+
+  String decimal(double value) {
+    return String.format(wording.locale(), "%.1f", value);
+  }
+
+  /** In full, as files have it. */
+  static String exact(double value) {
+    return Double.toString(value);
+  }
+}

@@ -1,0 +1,201 @@
+package withy.web.pages.learner;
+
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import withy.usecase.Feedback;
+import withy.usecase.IssuedItem;
+import withy.usecase.LearnerCaller;
+import withy.usecase.ListAssignments.OwnAssignment;
+import withy.usecase.Reason;
+import withy.usecase.Refused;
+import withy.usecase.UseCases;
+import withy.web.Declined;
+import withy.web.Fault;
+import withy.web.Limits;
+import withy.web.Metrics;
+import withy.web.Role;
+import withy.web.Route;
+import withy.web.RouteGroup;
+import withy.web.Visit;
+import withy.web.pages.FieldProblem;
+import withy.web.pages.Form;
+import withy.web.pages.PageRenderer;
+
+/** The pages on which a learner drills. */
+public final class DrillPages implements RouteGroup {
+  private static final String NOT_SURE = "not-sure";
+  private static final String STILL = "still";
+
+  private final PageRenderer pages;
+  private final UseCases useCases;
+  private final Limits limits;
+  private final Metrics metrics;
+  private final Clock clock;
+  private final DrillViews views;
+
+  public DrillPages(
+      PageRenderer pages, UseCases useCases, Limits limits, Metrics metrics, Clock clock) {
+    this.pages = pages;
+    this.useCases = useCases;
+    this.limits = limits;
+    this.metrics = metrics;
+    this.clock = clock;
+    this.views = new DrillViews(pages);
+  }
+
+  @Override
+  public List<Route> routes() {
+    return List.of(
+        Route.get("/drills", Role.LEARNER, this::drills),
+        Route.get("/drills/{assignment}", Role.LEARNER, this::next),
+        Route.post("/drills/{assignment}/answers", Role.LEARNER, this::answer),
+        Route.get("/drills/{assignment}/items/{item}", Role.LEARNER, this::feedback));
+  }
+
+  private void drills(Visit visit) {
+    LearnerCaller learner = visit.learner();
+    DrillsView view =
+        views.drills(
+            useCases.openClass().of(learner).name(),
+            useCases.listAssignments().of(learner),
+            useCases.ownStanding().of(learner),
+            clock.instant());
+    pages.show(visit, "drill/drills", text("page.drills.heading"), view);
+  }
+
+  private void next(Visit visit) {
+    OwnAssignment assignment = assignment(visit);
+    Optional<IssuedItem> item = useCases.nextItem().next(visit.learner(), assignment.id());
+    if (item.isPresent()) {
+      ItemView view = item(visit, assignment, item.get(), UUID.randomUUID().toString());
+      pages.show(visit, "drill/item", title(view), view);
+    } else {
+      EndView view = views.end(assignment, useCases.ownStanding().of(visit.learner()));
+      pages.show(visit, "drill/end", text("page.end.heading"), view);
+    }
+  }
+
+  private void answer(Visit visit) {
+    limits.response(visit.learner().id());
+    Form form = Form.of(visit);
+    OwnAssignment assignment = assignment(visit);
+    String item = form.text("item");
+    String chosen = form.text("option");
+    if (chosen.isEmpty()) {
+      chooseFirst(visit, form, assignment);
+      return;
+    }
+    try {
+      take(visit.learner(), form, item, token(chosen));
+      visit.goTo(feedbackOf(assignment, item));
+    } catch (Refused refused) {
+      settle(visit, refused, assignment, item);
+    }
+  }
+
+  private void take(LearnerCaller learner, Form form, String item, @Nullable String token) {
+    UUID response = response(form);
+    long shown = shownMillis(form);
+    if (!useCases.answerItem().answer(learner, response, item, token, shown).repeated()) {
+      metrics.count("answers");
+    }
+  }
+
+  /** An item that was answered before shows what came of it; one that is gone, the next. */
+  private void settle(Visit visit, Refused refused, OwnAssignment assignment, String item) {
+    Reason reason = refused.reason();
+    if (reason == Reason.ALREADY_ANSWERED) {
+      visit.goTo(feedbackOf(assignment, item));
+    } else if (reason == Reason.UNKNOWN_OPTION) {
+      visit.goTo("/drills/" + assignment.id());
+    } else {
+      throw refused;
+    }
+  }
+
+  private void chooseFirst(Visit visit, Form form, OwnAssignment assignment) {
+    Optional<IssuedItem> item = useCases.nextItem().next(visit.learner(), assignment.id());
+    if (item.isEmpty() || !item.get().id().equals(form.text("item"))) {
+      visit.goTo("/drills/" + assignment.id());
+      return;
+    }
+    ItemView view = item(visit, assignment, item.get(), form.text("response"));
+    FieldProblem problem = new FieldProblem("option", text("page.item.choose"));
+    pages.showAgain(visit, "drill/item", title(view), view, List.of(problem));
+  }
+
+  private void feedback(Visit visit) {
+    OwnAssignment assignment = assignment(visit);
+    String item = visit.context().pathParam("item");
+    Feedback feedback;
+    try {
+      feedback = useCases.answerItem().feedback(visit.learner(), item);
+    } catch (Refused refused) {
+      if (refused.reason() == Reason.NOT_ANSWERED) {
+        visit.goTo("/drills/" + assignment.id());
+        return;
+      }
+      throw refused;
+    }
+    FeedbackView view = views.feedback(assignment, feedback);
+    pages.show(visit, "drill/feedback", view.verdict(), view);
+  }
+
+  private ItemView item(Visit visit, OwnAssignment assignment, IssuedItem item, String responseId) {
+    boolean still = STILL.equals(visit.context().queryParam("light"));
+    return views.item(assignment, item, responseId, clock.millis(), still);
+  }
+
+  private String title(ItemView view) {
+    return text("page.item.title", view.title(), view.place());
+  }
+
+  private OwnAssignment assignment(Visit visit) {
+    String id = visit.context().pathParam("assignment");
+    return useCases.listAssignments().of(visit.learner()).stream()
+        .filter(each -> each.id().equals(id))
+        .findFirst()
+        .orElseThrow(() -> Declined.of(Fault.UNKNOWN_ASSIGNMENT));
+  }
+
+  private static String feedbackOf(OwnAssignment assignment, String item) {
+    return "/drills/" + assignment.id() + "/items/" + item;
+  }
+
+  private static UUID response(Form form) {
+    try {
+      return UUID.fromString(form.text("response"));
+    } catch (IllegalArgumentException malformed) {
+      throw Declined.field(Fault.MALFORMED_FIELD, "response");
+    }
+  }
+
+  private static @Nullable String token(String chosen) {
+    return chosen.equals(NOT_SURE) ? null : chosen;
+  }
+
+  /** As the script measured it, else from the time at which the page was made. */
+  private long shownMillis(Form form) {
+    long measured = number(form.text("shownMs"));
+    if (measured >= 0) {
+      return measured;
+    }
+    long since = number(form.text("shownAt"));
+    return since < 0 ? 0 : Math.max(0, clock.millis() - since);
+  }
+
+  private static long number(String typed) {
+    try {
+      return Long.parseLong(typed);
+    } catch (NumberFormatException none) {
+      return -1;
+    }
+  }
+
+  private String text(String key, Object... arguments) {
+    return pages.wording().text(key, arguments);
+  }
+}

@@ -1,0 +1,162 @@
+package withy.web.pages.learner;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import withy.core.item.Item;
+import withy.core.item.Option;
+import withy.core.scenario.Situation;
+import withy.core.scenario.TimeOfDay;
+import withy.core.scenario.View;
+import withy.usecase.Feedback;
+import withy.usecase.IssuedItem;
+import withy.usecase.ListAssignments.OwnAssignment;
+import withy.usecase.OwnStanding.Standing;
+import withy.usecase.OwnStanding.State;
+import withy.web.pages.ItemPictures;
+import withy.web.pages.PageRenderer;
+import withy.wording.ItemWording;
+import withy.wording.Wording;
+
+/** Puts drills, items and feedback into words and pictures. */
+final class DrillViews {
+  private final PageRenderer pages;
+  private final Wording wording;
+  private final ItemWording items;
+  private final ItemPictures pictures;
+
+  DrillViews(PageRenderer pages) {
+    this.pages = pages;
+    this.wording = pages.wording();
+    this.items = new ItemWording(wording);
+    this.pictures = new ItemPictures(wording);
+  }
+
+  DrillsView drills(
+      String schoolClass, List<OwnAssignment> drills, List<Standing> standing, Instant now) {
+    List<DrillRow> rows = drills.stream().map(each -> row(each, now)).toList();
+    return new DrillsView(schoolClass, rows, groups(standing));
+  }
+
+  private DrillRow row(OwnAssignment drill, Instant now) {
+    int left = drill.length() - drill.answered();
+    String rest = left == 0 ? wording.text("page.drills.done") : text("left", left, drill.length());
+    return new DrillRow(drill.id(), title(drill), rest, due(drill, left, now));
+  }
+
+  private @Nullable String due(OwnAssignment drill, int left, Instant now) {
+    Instant due = drill.due();
+    if (due == null || left == 0) {
+      return null;
+    }
+    return text(due.isBefore(now) ? "over" : "due", pages.days().said(due));
+  }
+
+  ItemView item(
+      OwnAssignment drill, IssuedItem issued, String responseId, long now, boolean still) {
+    Item item = issued.item();
+    Situation situation = item.scenario().situation();
+    return new ItemView(
+        drill.id(),
+        title(drill),
+        place(drill, issued),
+        issued.id(),
+        responseId,
+        now,
+        pictures.asked(item),
+        situation.time() == TimeOfDay.NIGHT,
+        situation.view() == View.LIGHT,
+        still,
+        items.prompt(item),
+        items.facts(item),
+        issued.options().stream()
+            .map(each -> new Choice(each.token(), items.option(each.option())))
+            .toList());
+  }
+
+  FeedbackView feedback(OwnAssignment drill, Feedback feedback) {
+    Item item = feedback.issued().item();
+    Option chosen = feedback.chosen() == null ? null : item.option(feedback.chosen());
+    return new FeedbackView(
+        drill.id(),
+        title(drill),
+        place(drill, feedback.issued()),
+        feedback.correct(),
+        verdict(feedback),
+        item.scenario().situation().time() == TimeOfDay.NIGHT,
+        chosen == null ? wording.text("page.item.not-sure") : items.option(chosen),
+        wording.text(keyLabel(item)),
+        items.option(item.option(item.key())),
+        shown(item, chosen),
+        items.facts(item),
+        wording.text(feedback.explanation()),
+        feedback.mistook() == null ? null : wording.text(feedback.mistook()));
+  }
+
+  private String verdict(Feedback feedback) {
+    if (feedback.chosen() == null) {
+      return wording.text("page.feedback.unsure");
+    }
+    return wording.text("page.feedback." + (feedback.correct() ? "right" : "wrong"));
+  }
+
+  private List<Shown> shown(Item item, @Nullable Option chosen) {
+    String value = chosen == null ? null : chosen.value();
+    boolean wrong = value != null && !value.equals(item.key());
+    List<Shown> shown = new ArrayList<>();
+    shown.add(new Shown(wording.text("page.feedback.mark"), pictures.seen(item)));
+    pictures
+        .ways(item, value)
+        .ifPresent(plan -> shown.add(new Shown(wording.text(ways(wrong)), plan)));
+    if (wrong && chosen != null) {
+      String named = wording.text("page.feedback.named", items.option(chosen));
+      pictures.takenFor(item, chosen.value()).ifPresent(svg -> shown.add(new Shown(named, svg)));
+    }
+    return shown;
+  }
+
+  private static String ways(boolean wrong) {
+    return wrong ? "page.feedback.both-ways" : "page.feedback.way";
+  }
+
+  private static String keyLabel(Item item) {
+    return switch (item.form()) {
+      case SIDE, CHANNEL_CHOICE, CARDINAL_PASS -> "page.feedback.safe";
+      default -> "page.feedback.key";
+    };
+  }
+
+  EndView end(OwnAssignment drill, List<Standing> standing) {
+    String sentence = wording.text("page.end.sentence", title(drill), drill.length());
+    return new EndView(sentence, groups(standing));
+  }
+
+  private List<StandingGroup> groups(List<Standing> standing) {
+    List<StandingGroup> groups = new ArrayList<>();
+    for (State state : State.values()) {
+      List<String> concepts =
+          standing.stream()
+              .filter(each -> each.state() == state)
+              .map(each -> wording.name(each.concept()))
+              .toList();
+      if (!concepts.isEmpty()) {
+        String key = "page.standing." + state.id();
+        groups.add(new StandingGroup(wording.text(key), wording.text(key + "-note"), concepts));
+      }
+    }
+    return groups;
+  }
+
+  private String place(OwnAssignment drill, IssuedItem issued) {
+    return wording.text("page.item.place", issued.position() + 1, drill.length());
+  }
+
+  private String title(OwnAssignment drill) {
+    return drill.title().isEmpty() ? wording.text("page.drills.untitled") : drill.title();
+  }
+
+  private String text(String key, Object... arguments) {
+    return wording.text("page.drills." + key, arguments);
+  }
+}

@@ -1,0 +1,45 @@
+package withy.web.site;
+
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import withy.usecase.UseCases;
+import withy.web.Limits;
+import withy.web.Metrics;
+import withy.web.Route;
+import withy.web.RouteGroup;
+import withy.web.pages.PageRenderer;
+import withy.web.pages.instructor.AccountPages;
+import withy.web.pages.instructor.ClassPages;
+import withy.web.pages.instructor.ComposePages;
+import withy.web.pages.instructor.ReviewPages;
+import withy.web.pages.learner.DrillPages;
+import withy.web.pages.learner.JoinPages;
+
+/** All that people see. */
+public final class Site implements RouteGroup {
+  private final List<RouteGroup> groups;
+
+  /**
+   * The pages over the use cases.
+   *
+   * @param pages what they are written with; it shows the server's refusals as well
+   */
+  public Site(PageRenderer pages, UseCases useCases, Limits limits, Metrics metrics, Clock clock) {
+    this.groups =
+        List.of(
+            new JoinPages(pages, useCases, limits),
+            new DrillPages(pages, useCases, limits, metrics, clock),
+            new AccountPages(pages, useCases, limits),
+            new ClassPages(pages, useCases),
+            new ComposePages(pages, useCases),
+            new ReviewPages(pages, useCases));
+  }
+
+  @Override
+  public List<Route> routes() {
+    List<Route> all = new ArrayList<>();
+    groups.forEach(group -> all.addAll(group.routes()));
+    return all;
+  }
+}

@@ -1,0 +1,5 @@
+/** All pages for people, brought together. */
+@NullMarked
+package withy.web.site;
+
+import org.jspecify.annotations.NullMarked;
