@@ -45,7 +45,7 @@ public final class Backup {
       throw new StoreRefused(Problem.NO_BACKUP, file);
     }
     try {
-      Copy.read(file, data.made().url());
+      Copy.read(file, data.made().loadingUrl());
       Store.open(folder, clock).close();
     } catch (StoreRefused e) {
       empty(data);
@@ -55,7 +55,7 @@ public final class Backup {
 
   private static void empty(DataFolder data) {
     try {
-      Files.deleteIfExists(data.file());
+      DataFolder.empty(data.path());
     } catch (IOException e) {
       throw new StoreRefused(Problem.UNWRITABLE, e, data.path());
     }

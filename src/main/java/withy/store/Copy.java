@@ -4,9 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.util.Comparator;
 import java.util.Map;
-import java.util.stream.Stream;
 import javax.sql.DataSource;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
@@ -31,26 +29,31 @@ final class Copy {
     if (Files.exists(file)) {
       throw new StoreRefused(Problem.FILE_THERE, file);
     }
-    Path part = file.resolveSibling(file.getFileName() + ".part");
     try {
-      prepare(part);
-      Map<String, Long> rows = script(database, part);
-      requireSame(rows, part, file);
-      Files.move(part, file, StandardCopyOption.ATOMIC_MOVE);
-      return rows.values().stream().mapToLong(Long::longValue).sum();
+      Path aside = aside(file);
+      try {
+        return write(database, file, aside);
+      } finally {
+        DataFolder.removeAll(aside);
+      }
     } catch (IOException | JdbiException e) {
       throw new StoreRefused(Problem.UNWRITABLE, e, file);
-    } finally {
-      remove(part);
     }
   }
 
-  /** An empty file for the owner alone, before anything personal stands in it. */
-  private static void prepare(Path part) throws IOException {
-    Files.createDirectories(part.toAbsolutePath().getParent());
-    Files.deleteIfExists(part);
-    Files.createFile(part);
+  /** A folder beside the file that only its owner can enter, before anything personal is in it. */
+  private static Path aside(Path file) throws IOException {
+    Path parent = Files.createDirectories(file.toAbsolutePath().normalize().getParent());
+    return Files.createTempDirectory(parent, ".copy");
+  }
+
+  private static long write(DataSource database, Path file, Path aside) throws IOException {
+    Path part = aside.resolve("copy.zip");
+    Map<String, Long> rows = script(database, part);
     DataFolder.forOwnerAlone(part, "rw-------");
+    requireSame(rows, part, file, aside);
+    Files.move(part, file, StandardCopyOption.ATOMIC_MOVE);
+    return rows.values().stream().mapToLong(Long::longValue).sum();
   }
 
   /**
@@ -72,17 +75,11 @@ final class Copy {
             });
   }
 
-  private static void requireSame(Map<String, Long> rows, Path part, Path file) throws IOException {
-    Path proof = Files.createTempDirectory(part.toAbsolutePath().getParent(), ".proof");
-    try {
-      String url = DataFolder.of(proof).url();
-      read(part, url);
-      Map<String, Long> copied = counted(url);
-      if (!copied.equals(rows)) {
-        throw new StoreRefused(Problem.BACKUP_DIFFERS, file);
-      }
-    } finally {
-      removeAll(proof);
+  private static void requireSame(Map<String, Long> rows, Path part, Path file, Path aside) {
+    String url = DataFolder.of(aside).loadingUrl();
+    read(part, url);
+    if (!counted(url).equals(rows)) {
+      throw new StoreRefused(Problem.BACKUP_DIFFERS, file);
     }
   }
 
@@ -114,22 +111,6 @@ final class Copy {
       throw new StoreRefused(Problem.NO_BACKUP, e, file);
     } finally {
       Database.shutDown(url);
-    }
-  }
-
-  private static void remove(Path part) {
-    try {
-      Files.deleteIfExists(part);
-    } catch (IOException e) {
-      throw new StoreRefused(Problem.UNWRITABLE, e, part);
-    }
-  }
-
-  private static void removeAll(Path folder) throws IOException {
-    try (Stream<Path> inside = Files.walk(folder)) {
-      for (Path each : inside.sorted(Comparator.reverseOrder()).toList()) {
-        Files.deleteIfExists(each);
-      }
     }
   }
 }

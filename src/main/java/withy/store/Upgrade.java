@@ -67,7 +67,7 @@ final class Upgrade {
     try {
       Path broken = folder.file().resolveSibling(folder.file().getFileName() + ".failed");
       Files.move(folder.file(), broken, StandardCopyOption.REPLACE_EXISTING);
-      Copy.read(before, folder.url());
+      Copy.read(before, folder.loadingUrl());
       Files.delete(broken);
     } catch (IOException e) {
       throw new StoreRefused(Problem.UNWRITABLE, e, folder.path());

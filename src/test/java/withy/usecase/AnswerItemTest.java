@@ -3,14 +3,8 @@ package withy.usecase;
 import static org.assertj.core.api.Assertions.assertThat;
 import static withy.usecase.Refusals.assertRefused;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
-import java.util.concurrent.Callable;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import withy.core.item.Concept;
@@ -178,7 +172,7 @@ class AnswerItemTest {
     AnswerItem answers = school.cases.answerItem();
 
     List<String> outcomes =
-        atOnce(
+        AtOnce.call(
             40,
             () -> {
               try {
@@ -200,7 +194,7 @@ class AnswerItemTest {
     UUID id = UUID.randomUUID();
 
     List<AnswerItem.Answered> outcomes =
-        atOnce(40, () -> school.cases.answerItem().answer(tern, id, item.id(), null, 10));
+        AtOnce.call(40, () -> school.cases.answerItem().answer(tern, id, item.id(), null, 10));
 
     assertThat(outcomes).filteredOn(each -> !each.repeated()).hasSize(1);
     assertThat(outcomes)
@@ -211,26 +205,5 @@ class AnswerItemTest {
 
   private List<Response> responses() {
     return school.cases.reviewClass().responses(school.instructor(), tuesday.id());
-  }
-
-  private static <T> List<T> atOnce(int count, Callable<T> call) throws Exception {
-    ExecutorService threads = Executors.newFixedThreadPool(count);
-    CountDownLatch start = new CountDownLatch(1);
-    Callable<T> waiting =
-        () -> {
-          start.await();
-          return call.call();
-        };
-    List<Future<T>> running = new ArrayList<>();
-    for (int i = 0; i < count; i++) {
-      running.add(threads.submit(waiting));
-    }
-    start.countDown();
-    List<T> outcomes = new ArrayList<>();
-    for (Future<T> each : running) {
-      outcomes.add(each.get());
-    }
-    threads.shutdown();
-    return outcomes;
   }
 }
