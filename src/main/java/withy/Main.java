@@ -14,7 +14,13 @@ import picocli.CommandLine.Spec;
     description = "A drill server for instructors who teach navigation marks.",
     mixinStandardHelpOptions = true,
     version = "withy 0.1.0",
-    subcommands = {ServeCommand.class, LightCommand.class, MarkCommand.class, ReviewCommand.class})
+    subcommands = {
+      ServeCommand.class,
+      ScenariosCommand.class,
+      LightCommand.class,
+      MarkCommand.class,
+      ReviewCommand.class
+    })
 public final class Main implements Runnable {
   @Spec private CommandSpec spec = CommandSpec.create();
 
