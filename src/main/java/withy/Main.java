@@ -16,10 +16,12 @@ import picocli.CommandLine.Spec;
     version = "withy 0.1.0",
     subcommands = {
       ServeCommand.class,
-      ScenariosCommand.class,
+      BackupCommand.class,
+      RestoreCommand.class,
       LightCommand.class,
       MarkCommand.class,
-      ReviewCommand.class
+      ReviewCommand.class,
+      ScenariosCommand.class
     })
 public final class Main implements Runnable {
   @Spec private CommandSpec spec = CommandSpec.create();

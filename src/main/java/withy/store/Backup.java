@@ -19,8 +19,9 @@ public final class Backup {
    */
   public static long write(Path folder, Path file) {
     DataFolder data = DataFolder.of(folder);
+    Copy.requireNew(file);
     if (!data.hasDatabase()) {
-      throw new StoreRefused(Problem.UNREADABLE, data.file());
+      throw new StoreRefused(Problem.NO_DATABASE, data.path());
     }
     Database.open(data.url());
     try (HikariDataSource pool = Database.pool(data.url())) {

@@ -26,9 +26,7 @@ final class Copy {
    * @throws StoreRefused if the file is there, cannot be written, or differs from the database
    */
   static long write(DataSource database, Path file) {
-    if (Files.exists(file)) {
-      throw new StoreRefused(Problem.FILE_THERE, file);
-    }
+    requireNew(file);
     try {
       Path aside = aside(file);
       try {
@@ -38,6 +36,15 @@ final class Copy {
       }
     } catch (IOException | JdbiException e) {
       throw new StoreRefused(Problem.UNWRITABLE, e, file);
+    }
+  }
+
+  /**
+   * @throws StoreRefused if the file is there
+   */
+  static void requireNew(Path file) {
+    if (Files.exists(file)) {
+      throw new StoreRefused(Problem.FILE_THERE, file);
     }
   }
 

@@ -36,6 +36,8 @@ public final class StoreRefused extends RuntimeException {
     BROKEN_HISTORY("data.broken-history"),
     /** The file is no database, or damaged. */
     UNREADABLE("data.unreadable"),
+    /** There is no database in the folder. */
+    NO_DATABASE("data.no-database"),
     /** The folder holds something already. */
     NOT_EMPTY("data.not-empty"),
     /** The folder or file cannot be written. */
@@ -51,6 +53,14 @@ public final class StoreRefused extends RuntimeException {
 
     Problem(String key) {
       this.key = key;
+    }
+
+    /** Whether whoever named a file or a folder named the wrong one. */
+    public boolean blamesArguments() {
+      return switch (this) {
+        case NO_DATABASE, NOT_EMPTY, FILE_THERE, NO_BACKUP -> true;
+        default -> false;
+      };
     }
   }
 

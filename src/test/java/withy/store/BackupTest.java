@@ -112,7 +112,7 @@ class BackupTest {
     Path nowhere = temp.resolve("nowhere");
 
     assertThat(problem(() -> Backup.write(nowhere, temp.resolve("copy.zip"))))
-        .isEqualTo(Problem.UNREADABLE);
+        .isEqualTo(Problem.NO_DATABASE);
     assertThat(nowhere).doesNotExist();
   }
 
