@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
+import withy.core.item.Concept;
 import withy.core.response.Response;
 import withy.usecase.Responses;
 import withy.usecase.StoredResponse;
@@ -110,6 +111,25 @@ final class ResponseTable implements Responses {
                             new Count(row.getInt("answered"), Moments.read(row, "last_answered"))))
                 .list());
     return counts;
+  }
+
+  @Override
+  public List<String> misconceptions(String learner, Concept measured) {
+    return jdbi.withHandle(
+        handle ->
+            handle
+                .createQuery(
+                    """
+                    SELECT misconception FROM response
+                    WHERE learner = :learner AND misconception IS NOT NULL
+                      AND (concepts = :measured OR concepts LIKE :first)
+                    ORDER BY answered_at, item
+                    """)
+                .bind("learner", learner)
+                .bind("measured", measured.id())
+                .bind("first", measured.id() + " %")
+                .mapTo(String.class)
+                .list());
   }
 
   @Override

@@ -40,9 +40,13 @@ final class ConceptPlan {
     return new BigInteger(Secrets.digest(ids), 16).longValue();
   }
 
+  /** How often each concept was measured before the position, give or take one. */
+  int round(int position) {
+    return position / concepts.size();
+  }
+
   Concept at(int position) {
-    int round = position / concepts.size();
-    return Chance.of(seed, round).shuffled(concepts).get(position % concepts.size());
+    return Chance.of(seed, round(position)).shuffled(concepts).get(position % concepts.size());
   }
 
   /** What is left of a composition when it is to measure one concept. */

@@ -10,20 +10,29 @@ import withy.core.mark.Practice;
 
 /** Draws items for learners, and draws them again from what was kept of them. */
 final class Issuing {
+  /** So many that an item which fits is found, where there is one in two or three. */
+  private static final int MOST_DRAWS = 20;
+
+  private final Responses responses;
   private final Clock clock;
   private final Secrets secrets;
 
-  Issuing(Clock clock, Secrets secrets) {
+  Issuing(Responses responses, Clock clock, Secrets secrets) {
+    this.responses = responses;
     this.clock = clock;
     this.secrets = secrets;
   }
 
-  /** A new item for a learner, from a seed that nobody can guess. */
+  /**
+   * A new item for a learner, from a seed that nobody can guess. It fits what the learner seems to
+   * believe, if such an item can be had.
+   */
   Issue draw(Practice practice, Assignment assignment, String learner, int position) {
-    Concept concept = ConceptPlan.of(practice, assignment, learner).at(position);
+    ConceptPlan plan = ConceptPlan.of(practice, assignment, learner);
+    Concept concept = plan.at(position);
     Composition narrowed = ConceptPlan.narrowed(assignment.composition(), concept);
-    long seed = secrets.seed();
-    Item item = ItemGenerator.item(practice, narrowed, seed, 0);
+    LikelyBelief belief = LikelyBelief.of(responses.misconceptions(learner, concept));
+    Item item = fitting(practice, narrowed, plan.round(position), belief);
     return new Issue(
         secrets.id(),
         learner,
@@ -31,11 +40,19 @@ final class Issuing {
         position,
         practice,
         concept,
-        seed,
-        0,
+        item.seed(),
+        item.index(),
         ItemGenerator.VERSION,
         choices(item),
         Moments.now(clock));
+  }
+
+  private Item fitting(Practice practice, Composition narrowed, int index, LikelyBelief belief) {
+    Item item = ItemGenerator.item(practice, narrowed, secrets.seed(), index);
+    for (int draws = 1; draws < MOST_DRAWS && !belief.isNamedIn(item); draws++) {
+      item = ItemGenerator.item(practice, narrowed, secrets.seed(), index);
+    }
+    return item;
   }
 
   private List<Issue.Choice> choices(Item item) {

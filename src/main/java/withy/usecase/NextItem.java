@@ -22,7 +22,7 @@ public final class NextItem {
     this.assignments = assignments;
     this.issuedItems = issuedItems;
     this.responses = responses;
-    this.issuing = new Issuing(clock, secrets);
+    this.issuing = new Issuing(responses, clock, secrets);
   }
 
   /**

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import withy.core.item.Concept;
 
 /** Where responses are kept. */
 public interface Responses {
@@ -26,6 +27,12 @@ public interface Responses {
 
   /** How far the learners of an assignment are, by learner's id; without those at nothing. */
   Map<String, Count> counts(String assignment);
+
+  /**
+   * The misconceptions that a learner's answers named where an item measured a concept, in the
+   * order of the answers.
+   */
+  List<String> misconceptions(String learner, Concept measured);
 
   /** The responses of a class, in the order in which they were stored. */
   List<StoredResponse> ofClass(String schoolClass);

@@ -1,6 +1,7 @@
 package withy.usecase;
 
 import java.util.List;
+import java.util.Random;
 import java.util.UUID;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
@@ -14,18 +15,24 @@ public final class School {
   static final Passwords CHEAP = Passwords.withCost(64, 1);
 
   final MovableClock clock = new MovableClock();
-  final Secrets secrets = Secrets.secure();
+  final Secrets secrets;
   final Ports ports;
   final UseCases cases;
 
-  private School(Ports ports) {
+  private School(Ports ports, Secrets secrets) {
     this.ports = ports;
+    this.secrets = secrets;
     this.cases = UseCases.over(ports, CHEAP, clock, secrets);
   }
 
   /** People over these ports. */
   public static School over(Ports ports) {
-    return new School(ports);
+    return new School(ports, Secrets.secure());
+  }
+
+  /** People over these ports, where ids, codes and items come from a seed. */
+  public static School over(Ports ports, long seed) {
+    return new School(ports, new Secrets(new Random(seed)));
   }
 
   public UseCases cases() {

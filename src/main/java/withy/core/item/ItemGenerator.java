@@ -27,7 +27,8 @@ public final class ItemGenerator {
     Chance chance = Chance.of(seed, index);
     Menu.Course course = chance.pick(chance.pick(allowed));
     Task task =
-        new Task(practice, course.concept(), course.time(composition.time(), chance), chance);
+        new Task(
+            practice, course.concept(), course.time(composition.time(), chance), index, chance);
     return course.writer().write(task).item(task, seed, index);
   }
 

@@ -1,7 +1,7 @@
 package withy.core.item;
 
+import java.util.List;
 import withy.core.mark.Travel;
-import withy.core.scenario.Chance;
 import withy.core.scenario.Scenario;
 import withy.core.scenario.View;
 
@@ -10,22 +10,33 @@ import withy.core.scenario.View;
  * swaps the regions from someone who forgets that outbound the sides swap.
  *
  * <p>Outbound with the colour in sight both beliefs lead to the same wrong side, which tells them
- * apart only by those who answer right inbound. So most items are of two kinds in which one belief
- * alone goes wrong: inbound, where only swapped regions do, and outbound by shape, which has its
- * side in both regions, so that only the forgotten direction does.
+ * apart only by those who answer right inbound. So items of two other kinds come first, in which
+ * one belief alone goes wrong: inbound, where only swapped regions do, and outbound by shape, which
+ * has its side in both regions, so that only the forgotten direction does. They follow one another
+ * by rule, not by chance: in a short drill chance would give one learner what another lacks.
  */
 final class LateralMixture {
-  private static final int INBOUND = 40;
-  private static final int OUTBOUND_BY_COLOUR = 35;
+  private static final List<Kind> ROW =
+      List.of(
+          Kind.INBOUND,
+          Kind.OUTBOUND_BY_SHAPE,
+          Kind.OUTBOUND_BY_COLOUR,
+          Kind.OUTBOUND_BY_COLOUR,
+          Kind.INBOUND);
 
   private LateralMixture() {}
 
-  static Scenario drawn(Task task, Chance chance) {
-    int draw = chance.below(100);
-    if (draw < INBOUND) {
-      return SideWriter.lateral(task, Travel.WITH, View.NEAR);
-    }
-    boolean colour = draw < INBOUND + OUTBOUND_BY_COLOUR;
-    return SideWriter.lateral(task, Travel.AGAINST, colour ? View.NEAR : View.DISTANT);
+  private enum Kind {
+    INBOUND,
+    OUTBOUND_BY_COLOUR,
+    OUTBOUND_BY_SHAPE
+  }
+
+  static Scenario drawn(Task task) {
+    return switch (ROW.get(Math.floorMod(task.index(), ROW.size()))) {
+      case INBOUND -> SideWriter.lateral(task, Travel.WITH, View.NEAR);
+      case OUTBOUND_BY_COLOUR -> SideWriter.lateral(task, Travel.AGAINST, View.NEAR);
+      case OUTBOUND_BY_SHAPE -> SideWriter.lateral(task, Travel.AGAINST, View.DISTANT);
+    };
   }
 }

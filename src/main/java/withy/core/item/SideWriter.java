@@ -68,7 +68,7 @@ final class SideWriter implements ItemWriter {
   private static Scenario scenario(Task task) {
     Chance chance = task.chance();
     return switch (task.concept()) {
-      case LATERAL_SIDE -> LateralMixture.drawn(task, chance);
+      case LATERAL_SIDE -> LateralMixture.drawn(task);
       case LATERAL_SHAPE -> lateral(task, Travel.WITH, View.DISTANT);
       case LATERAL_LIGHT ->
           lateral(task, chance.below(5) < 3 ? Travel.WITH : Travel.AGAINST, View.LIGHT);
