@@ -13,7 +13,7 @@ import withy.core.mark.Topmark;
 public final class MarkDrawing {
   static final double WIDTH = 320;
   static final double HEIGHT = 280;
-  private static final double HORIZON = 176;
+  static final double HORIZON = 176;
   private static final double TALLEST = 222;
   private static final double CLOSEST = 1.3;
   private static final double FAR_SCALE = 0.7;
@@ -28,7 +28,7 @@ public final class MarkDrawing {
   public static Svg near(Appearance appearance, @Nullable String label) {
     SvgWriter svg = SvgWriter.scaled(WIDTH, HEIGHT);
     Scenery.day(svg, WIDTH, HEIGHT, HORIZON);
-    double scale = Math.min(CLOSEST, TALLEST / height(appearance));
+    double scale = scale(appearance);
     standing(svg, appearance, label, WIDTH / 2, HORIZON + Surface.EYE * scale, scale);
     return svg.finish();
   }
@@ -67,12 +67,12 @@ public final class MarkDrawing {
       SvgWriter svg, Appearance appearance, @Nullable String label, double x, double y, double s) {
     double halfWidth = footprint(appearance);
     place(svg, x, y, s);
-    Scenery.reflection(svg, halfWidth);
     lean(svg, appearance);
     topmark(svg, appearance, false);
     new BodyDrawing(svg, appearance).paint(label);
     svg.end();
     Scenery.wave(svg, halfWidth, true);
+    Scenery.reflection(svg, halfWidth);
     Scenery.ripples(svg, halfWidth);
     svg.end();
   }
@@ -86,6 +86,11 @@ public final class MarkDrawing {
     svg.end();
     Scenery.wave(svg, footprint(appearance), false);
     svg.end();
+  }
+
+  /** Low marks are seen from closer by than tall ones. */
+  static double scale(Appearance appearance) {
+    return Math.min(CLOSEST, TALLEST / height(appearance));
   }
 
   /** From the water to the top of whatever the mark carries. */

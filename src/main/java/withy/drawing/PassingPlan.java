@@ -63,7 +63,9 @@ final class PassingPlan {
       }
       if (wrong != null) {
         for (List<Vec> way : passing(wrong).ways()) {
-          wrong(right.struckBy(way));
+          if (!right.ways().contains(way)) {
+            wrong(right.struckBy(way));
+          }
         }
       }
       for (List<Vec> way : right.ways()) {

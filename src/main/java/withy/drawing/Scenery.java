@@ -34,21 +34,23 @@ final class Scenery {
         .close();
   }
 
-  /** A quiet broken reflection under a body of a half-width, drawn before the body. */
+  /** A quiet broken reflection below a body of a half-width. */
   static void reflection(SvgWriter svg, double halfWidth) {
     double w = halfWidth;
     PathData path =
-        PathData.at(-w, 0)
-            .quadratic(-w * 1.02, 6, -w * 0.92, 10)
-            .quadratic(-w * 0.72, 12, -w * 0.84, 16)
-            .quadratic(-w * 0.5, 17, -w * 0.6, 22)
-            .quadratic(-w * 0.3, 22, -w * 0.34, 27)
-            .quadratic(w * 0.1, 30, w * 0.4, 25)
-            .quadratic(w * 0.72, 23, w * 0.56, 20)
-            .quadratic(w * 0.96, 17, w * 0.8, 13)
-            .quadratic(w * 1.06, 8, w, 0)
+        PathData.at(-w * 0.94, 6)
+            .quadratic(-w * 0.6, 8.6, -w * 0.3, 6.4)
+            .quadratic(w * 0.02, 4.6, w * 0.3, 6.6)
+            .quadratic(w * 0.62, 8.4, w * 0.94, 5.8)
+            .quadratic(w * 1.02, 9.5, w * 0.7, 10.5)
+            .quadratic(w * 0.92, 12.5, w * 0.52, 14)
+            .quadratic(w * 0.7, 16.5, w * 0.3, 18)
+            .quadratic(w * 0.02, 20.5, -w * 0.3, 18.4)
+            .quadratic(-w * 0.56, 17.4, -w * 0.44, 15.4)
+            .quadratic(-w * 0.86, 14, -w * 0.68, 11.4)
+            .quadratic(-w * 1.04, 10, -w * 0.94, 6)
             .close();
-    svg.element("path", "d", path, "fill", Palette.DEEP, "fill-opacity", 0.3);
+    svg.element("path", "d", path, "fill", Palette.DEEP, "fill-opacity", 0.24);
   }
 
   /** The waved edge of the water in front of a body of a half-width. */
@@ -85,7 +87,7 @@ final class Scenery {
   static void ripples(SvgWriter svg, double halfWidth) {
     ripple(svg, -halfWidth - 22, 10, 26);
     ripple(svg, halfWidth + 2, 16, 24);
-    ripple(svg, -halfWidth + 2, 29, 20);
+    ripple(svg, -halfWidth + 4, 25, 20);
   }
 
   private static void ripple(SvgWriter svg, double x, double y, double length) {

@@ -30,7 +30,7 @@ final class TopmarkDrawing {
     svg.element(
         "path",
         "d",
-        PathData.line(0, foot + 1, 0, top + 4),
+        PathData.line(0, foot + 1, 0, top + (topmark.shape() == TopmarkShape.X ? 14 : 4)),
         "stroke",
         silhouette ? Palette.SILHOUETTE : Palette.INK,
         "stroke-width",

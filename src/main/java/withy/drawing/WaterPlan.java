@@ -1,6 +1,5 @@
 package withy.drawing;
 
-import org.jspecify.annotations.Nullable;
 import withy.core.geometry.Bearing;
 import withy.core.scenario.Setting;
 import withy.core.scenario.Situation;
@@ -14,10 +13,8 @@ final class WaterPlan {
 
   private WaterPlan() {}
 
-  /**
-   * @param answered whether the local direction is shown where it has to be found out
-   */
-  static Svg of(Situation situation, Lettering lettering, boolean answered) {
+  /** The plan with the arrows that its chart shows, and the boat on her heading. */
+  static Svg of(Situation situation, Lettering lettering) {
     SvgWriter svg = SvgWriter.scaled(ChartDisc.SIZE, ChartDisc.SIZE);
     ChartDisc disc = ChartDisc.on(svg);
     Setting setting = situation.setting() == null ? Setting.COAST : situation.setting();
@@ -29,31 +26,28 @@ final class WaterPlan {
     }
     svg.end();
     disc.ring(lettering);
-    arrows(disc, setting, local, situation.general(), answered);
+    disc.buoyage(at(arrow(setting), local), local);
+    Bearing general = situation.general();
+    if (general != null) {
+      disc.buoyage(at(new Vec(-52, 62), local), general);
+    }
     disc.boat(at(boat(setting), local), situation.heading(), 44);
     return svg.finish();
   }
 
-  private static void arrows(
-      ChartDisc disc, Setting setting, Bearing local, @Nullable Bearing general, boolean answered) {
-    if (setting == Setting.COAST) {
-      disc.buoyage(at(new Vec(-62, 0), local), local);
-    } else {
-      if (general != null) {
-        disc.buoyage(at(new Vec(-48, 62), local), general);
-      }
-      if (answered) {
-        disc.buoyage(
-            at(setting == Setting.RIVER ? new Vec(26, 62) : new Vec(46, 60), local), local);
-      }
-    }
+  private static Vec arrow(Setting setting) {
+    return switch (setting) {
+      case COAST -> new Vec(-62, 0);
+      case HARBOUR -> new Vec(0, -60);
+      case RIVER -> new Vec(-23, -44);
+    };
   }
 
   private static Vec boat(Setting setting) {
     return switch (setting) {
       case COAST -> new Vec(-12, 0);
       case HARBOUR -> new Vec(0, 28);
-      case RIVER -> new Vec(-2, 18);
+      case RIVER -> new Vec(-4, 30);
     };
   }
 
@@ -97,10 +91,10 @@ final class WaterPlan {
         .line(-22, 4)
         .line(-15, 0)
         .line(-24, -18)
-        .cubic(-26, -30, -40, -38, -40, -54)
-        .cubic(-40, -74, -18, -80, 2, -80)
-        .cubic(24, -80, 42, -72, 40, -52)
-        .cubic(38, -36, 24, -30, 23, -18)
+        .cubic(-26, -30, -42, -40, -42, -60)
+        .cubic(-42, -84, -20, -98, 2, -98)
+        .cubic(26, -98, 44, -82, 42, -58)
+        .cubic(40, -38, 24, -30, 23, -18)
         .line(15, 0)
         .line(22, 4)
         .line(44, -16)
@@ -111,11 +105,11 @@ final class WaterPlan {
   }
 
   private static PathData nearBank() {
-    Vec top = rim(346);
+    Vec top = rim(336);
     Vec mouth = rim(244);
     return PathData.at(top.x(), top.y())
-        .cubic(-34, -92, -46, -74, -38, -54)
-        .cubic(-28, -30, -24, -12, -36, 8)
+        .cubic(-52, -88, -58, -74, -50, -52)
+        .cubic(-42, -28, -32, -12, -40, 8)
         .cubic(-46, 26, -62, 30, mouth.x(), mouth.y())
         .arc(R, rim(290).x(), rim(290).y(), true)
         .arc(R, top.x(), top.y(), true)
@@ -123,11 +117,11 @@ final class WaterPlan {
   }
 
   private static PathData farBank() {
-    Vec top = rim(4);
+    Vec top = rim(6);
     Vec mouth = rim(112);
     return PathData.at(top.x(), top.y())
-        .cubic(-2, -90, -14, -76, -6, -54)
-        .cubic(6, -28, 24, -14, 30, 6)
+        .cubic(6, -90, -4, -76, 2, -54)
+        .cubic(10, -28, 26, -14, 32, 6)
         .cubic(38, 26, 66, 28, mouth.x(), mouth.y())
         .arc(R, rim(60).x(), rim(60).y(), false)
         .arc(R, top.x(), top.y(), false)

@@ -1,0 +1,152 @@
+package withy.drawing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.w3c.dom.Element;
+import withy.core.geometry.Bearing;
+import withy.core.item.Composition;
+import withy.core.item.Form;
+import withy.core.item.Item;
+import withy.core.item.ItemGenerator;
+import withy.core.item.Option;
+import withy.core.mark.MarkKind;
+import withy.core.mark.Practice;
+import withy.core.scenario.SightedMark;
+
+class ItemPictureTest {
+  private static final Composition ALL = new Composition(List.of(), List.of(), null, 60);
+  private static final long SEED = 20;
+
+  @ParameterizedTest
+  @EnumSource(Practice.class)
+  void drawsEveryItemBeforeAndAfterAnyAnswer(Practice practice) {
+    for (Item item : items(practice)) {
+      well(ItemPicture.question(item));
+      well(ItemPicture.answered(item, null));
+      for (Option each : item.options()) {
+        well(ItemPicture.answered(item, each.value()));
+      }
+    }
+  }
+
+  private static void well(ItemPicture picture) {
+    for (Svg each : both(picture)) {
+      assertThat(Pictures.parsed(each).getDocumentElement().getTagName()).isEqualTo("svg");
+      assertThat(each.text().getBytes(StandardCharsets.UTF_8).length).isLessThan(12 * 1024);
+      assertThat(each.text()).doesNotContain("NaN", "Infinity", " id=", " style=", " class=");
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(Practice.class)
+  void writesOnlyBearingsSecondsAndTheLabelIntoAQuestion(Practice practice) {
+    for (Item item : items(practice)) {
+      List<SightedMark> marks = item.scenario().marks();
+      String label = marks.isEmpty() ? null : marks.get(0).label();
+      for (Svg each : both(ItemPicture.question(item))) {
+        assertThat(texts(each)).allMatch(w -> w.matches("[0-9.]+|[NESWs]") || w.equals(label));
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(Practice.class)
+  void givesAllPlansOfAFormTheSamePaper(Practice practice) {
+    Set<String> roots = new LinkedHashSet<>();
+    for (Item item : items(practice)) {
+      Svg plan = ItemPicture.question(item).plan();
+      if (plan != null) {
+        roots.add(plan.text().substring(0, plan.text().indexOf('>')));
+      }
+    }
+    assertThat(roots).hasSizeLessThanOrEqualTo(1);
+  }
+
+  /** The plan must not say more of the mark than where it stands. */
+  @Test
+  void drawsTheSamePlanForEveryKindInTheSameSituation() {
+    for (Item item : items(Practice.CANADA)) {
+      if (item.form() == Form.SIDE) {
+        Svg plan = ItemPicture.question(item).plan();
+        assertThat(plan).isNotNull();
+        SightedMark shown = item.scenario().mark();
+        SightedMark other =
+            new SightedMark(
+                MarkKind.SAFE_WATER,
+                shown.bearing(),
+                shown.distance(),
+                null,
+                Pictures.looks(Practice.CANADA, MarkKind.SAFE_WATER).get(0));
+        assertThat(
+                PassingPlan.of(item.scenario().situation(), other, null, null, Lettering.ENGLISH))
+            .isEqualTo(plan);
+      }
+    }
+  }
+
+  @Test
+  void drawsADashedWayForAWrongAnswerAndNoneForTheKey() {
+    int seen = 0;
+    for (Item item : items(Practice.IALA_B)) {
+      Svg right = ItemPicture.answered(item, item.key()).plan();
+      if (right != null && item.form() == Form.SIDE) {
+        seen++;
+        assertThat(right.text()).doesNotContain("stroke-dasharray=\"6 4\"");
+        Svg wrong = ItemPicture.answered(item, wrong(item)).plan();
+        assertThat(wrong).isNotEqualTo(right);
+      }
+    }
+    assertThat(seen).isPositive();
+  }
+
+  @Test
+  void leavesAMarkOnTheSideThatTheKeySays() {
+    Vec boat = new Vec(0, 100);
+    Vec mark = new Vec(0, 0);
+    Bearing north = Bearing.NORTH;
+    List<Vec> toPort = Passing.of("leave-to-port", boat, mark, north).ways().get(0);
+    List<Vec> toStarboard = Passing.of("leave-to-starboard", boat, mark, north).ways().get(0);
+    assertThat(toPort.get(1).x()).as("a mark to port lies left of the way").isPositive();
+    assertThat(toStarboard.get(1).x()).isNegative();
+    List<Vec> east = Passing.of("pass-east", boat, mark, north).ways().get(0);
+    assertThat(east.get(1).x()).isPositive();
+    assertThat(Passing.of("either-side", boat, mark, north).ways()).hasSize(2);
+  }
+
+  private static String wrong(Item item) {
+    for (Option each : item.options()) {
+      if (!each.value().equals(item.key())) {
+        return each.value();
+      }
+    }
+    throw new AssertionError("an item has a wrong option");
+  }
+
+  private static List<Item> items(Practice practice) {
+    List<Item> items = new ArrayList<>();
+    for (int i = 0; i < 30; i++) {
+      items.add(ItemGenerator.item(practice, ALL, SEED, i));
+    }
+    return items;
+  }
+
+  private static List<Svg> both(ItemPicture picture) {
+    Svg plan = picture.plan();
+    return plan == null ? List.of(picture.view()) : List.of(picture.view(), plan);
+  }
+
+  private static List<String> texts(Svg svg) {
+    return Pictures.elements(svg).stream()
+        .filter(each -> each.getTagName().equals("text"))
+        .map(Element::getTextContent)
+        .toList();
+  }
+}
