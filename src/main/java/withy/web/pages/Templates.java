@@ -22,7 +22,11 @@ final class Templates {
 
   Templates(Wording wording, Assets assets) {
     this.wording = wording;
-    this.assets = Map.of("css", assets.url("withy.css"), "js", assets.url("withy.js"));
+    this.assets =
+        Map.of(
+            "css", assets.url("withy.css"),
+            "js", assets.url("withy.js"),
+            "icon", assets.url("withy.svg"));
     ClassLoaderTemplateResolver resolver = new ClassLoaderTemplateResolver();
     resolver.setPrefix("templates/");
     resolver.setSuffix(".html");

@@ -60,7 +60,7 @@ final class ComposeViews {
         draft.due(),
         phrases.text("compose.due-hint", pages.days().zone()),
         phrases.text(sample.isEmpty() ? "compose.sample-none" : "compose.sample-says"),
-        shares.stream().map(this::share).toList(),
+        spread(shares),
         sample);
   }
 
@@ -77,11 +77,18 @@ final class ComposeViews {
     return sample;
   }
 
-  private String share(Share share) {
-    String concept = phrases.name(share.concept());
+  private List<String> spread(List<Share> shares) {
+    if (shares.size() <= SPECIMENS) {
+      return shares.stream().map(each -> times(phrases.name(each.concept()), each)).toList();
+    }
+    String all = phrases.text("compose.each-concept", shares.size());
+    return List.of(times(all, shares.get(0)));
+  }
+
+  private String times(String what, Share share) {
     return share.least() == share.most()
-        ? phrases.text("compose.share", concept, share.most())
-        : phrases.text("compose.share-between", concept, share.least(), share.most());
+        ? phrases.text("compose.share", what, share.most())
+        : phrases.text("compose.share-between", what, share.least(), share.most());
   }
 
   private List<Choice> concepts(Practice practice, Draft draft) {

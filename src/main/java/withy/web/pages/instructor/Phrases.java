@@ -53,7 +53,7 @@ final class Phrases {
 
   /** What a learner believes instead. */
   String instead(@Nullable String misconception) {
-    return misconception == null ? text("review.guesses") : belief(misconception);
+    return misconception == null ? text("review.no-belief") : belief(misconception);
   }
 
   String verdict(ConceptError error) {

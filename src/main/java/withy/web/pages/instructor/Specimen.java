@@ -6,7 +6,6 @@ import withy.drawing.Svg;
 /** An item with its key, as an instructor sees it. */
 public record Specimen(
     List<Svg> pictures,
-    boolean night,
     String concept,
     String prompt,
     List<String> facts,

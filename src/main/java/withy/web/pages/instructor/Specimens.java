@@ -4,7 +4,6 @@ import java.util.List;
 import withy.core.item.Item;
 import withy.core.item.Misconception;
 import withy.core.item.Option;
-import withy.core.scenario.TimeOfDay;
 import withy.web.pages.ItemPictures;
 import withy.wording.ItemWording;
 import withy.wording.Wording;
@@ -25,7 +24,6 @@ final class Specimens {
     List<KeyedOption> options = item.options().stream().map(each -> option(item, each)).toList();
     return new Specimen(
         pictures.asked(item),
-        item.scenario().situation().time() == TimeOfDay.NIGHT,
         wording.name(item.measures()),
         items.prompt(item),
         items.facts(item),

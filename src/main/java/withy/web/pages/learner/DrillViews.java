@@ -65,7 +65,6 @@ final class DrillViews {
         responseId,
         now,
         pictures.asked(item),
-        situation.time() == TimeOfDay.NIGHT,
         situation.view() == View.LIGHT,
         still,
         items.prompt(item),

@@ -12,7 +12,6 @@ public record ItemView(
     String response,
     long shownAt,
     List<Svg> pictures,
-    boolean night,
     boolean flashing,
     boolean still,
     String prompt,
