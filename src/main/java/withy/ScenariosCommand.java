@@ -65,19 +65,27 @@ final class ScenariosCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    Practice under;
+    Composition composition;
+    int items;
     try {
-      Practice under = parsed("--practice", Practice.class, practice);
-      Composition composition = composition();
-      int items = count == null ? composition.length() : count;
-      if (items < 0) {
-        throw new Refusal(words.text("scenarios.count", String.valueOf(items)));
-      }
+      under = parsed("--practice", Practice.class, practice);
+      composition = composition();
+      items = items(composition);
       ItemGenerator.item(under, composition, seed, 0);
-      write(under, composition, items);
-      return CommandLine.ExitCode.OK;
     } catch (IllegalArgumentException e) {
       return refuse(String.valueOf(e.getMessage()));
     }
+    write(under, composition, items);
+    return CommandLine.ExitCode.OK;
+  }
+
+  private int items(Composition composition) {
+    int items = count == null ? composition.length() : count;
+    if (items < 0) {
+      throw new Refusal(words.text("scenarios.count", String.valueOf(items)));
+    }
+    return items;
   }
 
   private Composition composition() {
