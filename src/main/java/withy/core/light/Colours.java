@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /** Reads abbreviations of colours that run together: {@code WRG}, {@code BuY}. */
 final class Colours {
@@ -37,7 +38,7 @@ final class Colours {
     return colours;
   }
 
-  private static @org.jspecify.annotations.Nullable LightColour first(String letters) {
+  private static @Nullable LightColour first(String letters) {
     for (LightColour colour : BY_LENGTH) {
       if (letters.startsWith(colour.abbreviation().toLowerCase(Locale.ROOT))) {
         return colour;
