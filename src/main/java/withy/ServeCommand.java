@@ -28,6 +28,7 @@ import withy.usecase.SchoolClass;
 import withy.usecase.Secrets;
 import withy.usecase.UseCases;
 import withy.web.LanAddresses;
+import withy.web.Limits;
 import withy.web.Server;
 import withy.wording.Wording;
 
@@ -96,7 +97,8 @@ final class ServeCommand implements Callable<Integer> {
     UseCases useCases = UseCases.over(ports, Passwords.argon2id(), clock, Secrets.secure());
     SchoolClass demoClass = demo ? demoClass(ports, clock) : null;
     try {
-      Server server = Server.start(host, port, Wiring.parts(useCases, store, clock));
+      Server server =
+          Server.start(host, port, Wiring.parts(useCases, store, clock, Limits.onSystemTime()));
       Runtime.getRuntime().addShutdownHook(new Thread(() -> stop(server, store), "stop"));
       store.backupOffice().announce(URI.create("http://" + nearHost() + ":" + server.port()));
       tell(useCases, demoClass, server.port());

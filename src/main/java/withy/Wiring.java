@@ -26,11 +26,10 @@ final class Wiring {
   private Wiring() {}
 
   /** All that the server serves, over the use cases and what is kept in a store. */
-  static Server.Parts parts(UseCases useCases, Store store, Clock clock) {
+  static Server.Parts parts(UseCases useCases, Store store, Clock clock, Limits limits) {
     Wording wording = Wording.of(Locale.ENGLISH);
     Health health = new Health(store::isAlive);
     Metrics metrics = new Metrics();
-    Limits limits = Limits.onSystemTime();
     Assets assets = new Assets();
     PageRenderer pages = new PageRenderer(wording, assets, ZoneId.systemDefault());
     List<RouteGroup> groups =

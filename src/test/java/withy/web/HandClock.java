@@ -8,6 +8,11 @@ import java.util.concurrent.atomic.AtomicLong;
 public final class HandClock implements TimeMeter {
   private final AtomicLong nanos = new AtomicLong(1_000_000_000L);
 
+  /** Limits that go by this time. */
+  public Limits limits() {
+    return new Limits(this);
+  }
+
   public void pass(Duration time) {
     nanos.addAndGet(time.toNanos());
   }
