@@ -10,6 +10,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.ByteArrayInputStream;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -143,9 +144,10 @@ class ClassApiTest {
     JsonNode opened = ClubServer.schoolClass(instructor, "iala-a");
     String classId = opened.get("id").textValue();
     String drill = ClubServer.assignment(instructor, classId, 6);
-    Browser learner = club.learner(opened.get("code").textValue(), "Ōtter d'Or");
+    Browser learner = club.learner(opened.get("code").textValue(), "Ōtter d’Or");
     String first = null;
     for (int i = 0; i < 6; i++) {
+      club.school().clock().pass(Duration.ofSeconds(4));
       JsonNode item = json(learner.get("/api/assignments/" + drill + "/next"));
       first = first == null ? item.get("item").textValue() : first;
       String option = item.get("options").get(0).get("value").textValue();
@@ -160,7 +162,7 @@ class ClassApiTest {
         .startsWith("attachment; filename=\"responses Tuesday.csv\"; filename*=UTF-8''responses");
     byte[] bytes = csv.body().getBytes(StandardCharsets.UTF_8);
     List<Response> read = ResponsesCsv.read(new ByteArrayInputStream(bytes));
-    assertThat(read).hasSize(6).allMatch(each -> each.learner().equals("Ōtter d'Or"));
+    assertThat(read).hasSize(6).allMatch(each -> each.learner().equals("Ōtter d’Or"));
     assertThat(read.get(0).item()).isEqualTo(first);
     assertThat(read.get(5).option()).isNull();
     HttpResponse<String> review = instructor.get("/api/classes/" + classId + "/review");
