@@ -73,6 +73,9 @@ final class ErrorAnswers {
     if (wait != null) {
       context.header("Retry-After", Long.toString(wait));
     }
+    if (declined.fault() == Fault.TOO_LARGE) {
+      context.header("Connection", "close"); // the rest of the body is not read
+    }
     context.header("Cache-Control", "no-store").status(problem.status());
     if (speaksToPeople(context)) {
       context.html(page.html(problem)).contentType("text/html; charset=utf-8");

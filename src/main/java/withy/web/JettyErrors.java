@@ -52,6 +52,9 @@ final class JettyErrors extends ErrorHandler {
   private static void put(HttpFields.Mutable fields, int status) {
     SecurityHeaders.put(fields);
     fields.put(HttpHeader.CONTENT_TYPE, Problem.MEDIA_TYPE);
+    if (status == Fault.TOO_LARGE.status()) {
+      fields.put(HttpHeader.CONNECTION, "close"); // the rest of the body is not read
+    }
     if (status == Fault.UNAVAILABLE.status()) {
       fields.put(HttpHeader.RETRY_AFTER, RETRY_SECONDS);
     }

@@ -15,7 +15,7 @@ class WordsOfFaultsTest {
   @ParameterizedTest
   @EnumSource(Fault.class)
   void tellEveryFaultInATitleAndASentence(Fault fault) {
-    Problem problem = Problem.of(Declined.of(fault, "what", "else"), words, "/api/somewhere");
+    Problem problem = Problem.of(Declined.of(fault, "what.", "else"), words, "/api/somewhere");
     assertThat(problem.title()).isNotBlank().doesNotContain("{", "''").doesNotEndWith(".");
     assertThat(problem.detail()).isNotBlank().doesNotContain("{", "''").endsWith(".");
     assertThat(problem.status()).isBetween(400, 503);
