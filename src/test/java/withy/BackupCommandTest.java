@@ -17,6 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import withy.store.Store;
 import withy.usecase.School;
 import withy.usecase.SchoolClass;
+import withy.web.Limits;
 import withy.web.Server;
 
 class BackupCommandTest {
@@ -34,7 +35,9 @@ class BackupCommandTest {
     try (Store store = Store.open(data, CLOCK)) {
       School school = School.over(store.ports());
       tuesday = school.schoolClass();
-      Server server = Server.start("127.0.0.1", 0, Wiring.parts(school.cases(), store, CLOCK));
+      Server server =
+          Server.start(
+              "127.0.0.1", 0, Wiring.parts(school.cases(), store, CLOCK, Limits.onSystemTime()));
       assertThat(inUse(copy, data).said()).contains("is open in another program");
       store.backupOffice().announce(URI.create("http://127.0.0.1:" + server.port()));
 
