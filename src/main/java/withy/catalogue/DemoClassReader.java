@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import withy.core.Term;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
+import withy.core.item.Form;
 import withy.core.item.Misconception;
 import withy.core.mark.Practice;
 import withy.core.scenario.TimeOfDay;
@@ -57,7 +58,7 @@ public final class DemoClassReader {
     Composition composition =
         new Composition(
             list(node.required("concepts"), each -> Term.parse(Concept.class, each.asText())),
-            List.of(),
+            list(node.required("forms"), each -> Term.parse(Form.class, each.asText())),
             time(node.get("time")),
             node.required("length").asInt());
     return new DemoPlan.Drill(

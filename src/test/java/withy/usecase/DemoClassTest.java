@@ -38,6 +38,8 @@ class DemoClassTest {
     ConceptError weakest = review.concepts().get(0);
     assertThat(weakest.concept()).isEqualTo("cardinal-side");
     assertThat(weakest.verdict()).isEqualTo(Verdict.WEAK);
+    assertThat(weakest.beliefs().get(0).misconception()).isEqualTo("danger-named");
+    assertThat(weakest.beliefs().get(0).learners()).isPositive();
     assertThat(review.concepts().get(1).verdict()).isNotEqualTo(Verdict.WEAK);
     assertThat(school.cases.reviewClass().silent(marlo, made.id())).containsExactly("Wren");
   }
