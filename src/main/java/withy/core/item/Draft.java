@@ -20,13 +20,13 @@ record Draft(
     List<Option> wrong,
     Message explanation) {
 
-  Item item(Task task, long seed, int index) {
+  Item item(Task task) {
     List<Option> options = new ArrayList<>(wrong);
     options.add(right);
     return new Item(
         form,
-        seed,
-        index,
+        task.seed(),
+        task.index(),
         concepts,
         scenario,
         prompt,

@@ -1,0 +1,80 @@
+package withy.core.item;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import withy.core.mark.Practice;
+import withy.core.measurement.LearnerModel;
+import withy.core.measurement.LearnerState;
+import withy.core.response.OfferedOption;
+import withy.core.response.Response;
+
+/** Twelve items about the side of lateral marks tell which of two beliefs a learner holds. */
+class LateralMixtureTest {
+  private static final int ITEMS = 12;
+  private static final int RUNS = 1000;
+  private static final Composition SIDES =
+      new Composition(List.of(Concept.LATERAL_SIDE), List.of(Form.SIDE), null, ITEMS);
+  private static final LearnerModel MODEL =
+      LearnerModel.of(
+          List.of(Misconception.DIRECTION_IGNORED.id(), Misconception.REGION_SWAPPED.id()));
+
+  @ParameterizedTest
+  @EnumSource(Practice.class)
+  void namesTheOneWhoSwapsRegions(Practice practice) {
+    assertThat(named(practice, Misconception.REGION_SWAPPED)).isGreaterThanOrEqualTo(0.90);
+  }
+
+  @ParameterizedTest
+  @EnumSource(Practice.class)
+  void namesTheOneWhoForgetsTheSwapOutbound(Practice practice) {
+    assertThat(named(practice, Misconception.DIRECTION_IGNORED)).isGreaterThanOrEqualTo(0.90);
+  }
+
+  /** The share of runs after which the belief that the learner holds is named. */
+  private static double named(Practice practice, Misconception held) {
+    int named = 0;
+    for (int run = 0; run < RUNS; run++) {
+      named += held.id().equals(state(practice, held, run).namedMisconception()) ? 1 : 0;
+    }
+    return named / (double) RUNS;
+  }
+
+  private static LearnerState state(Practice practice, Misconception held, int run) {
+    List<Response> answers = new ArrayList<>();
+    for (int index = 0; index < ITEMS; index++) {
+      Item item = ItemGenerator.item(practice, SIDES, run, index);
+      answers.add(answer(item, held));
+    }
+    return MODEL.after("A", Concept.LATERAL_SIDE.id(), answers);
+  }
+
+  /** Follows the belief wherever it speaks, whatever the option names. */
+  private static Response answer(Item item, Misconception held) {
+    String chosen = held.answer(item.form(), item.scenario()).orElse(item.key());
+    List<OfferedOption> offered = new ArrayList<>();
+    for (Option each : item.options()) {
+      Misconception named = each.misconception();
+      offered.add(new OfferedOption(each.value(), named == null ? null : named.id()));
+    }
+    Misconception named = item.option(chosen).misconception();
+    return new Response(
+        "A",
+        "",
+        item.seed() + "-" + item.index(),
+        item.form().id(),
+        item.scenario().practice().id(),
+        List.of(item.measures().id()),
+        item.key(),
+        chosen,
+        named == null ? null : named.id(),
+        offered,
+        chosen.equals(item.key()),
+        0,
+        Instant.EPOCH);
+  }
+}
