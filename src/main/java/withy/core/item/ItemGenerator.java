@@ -2,6 +2,7 @@ package withy.core.item;
 
 import java.util.ArrayList;
 import java.util.List;
+import withy.core.Term;
 import withy.core.mark.Practice;
 import withy.core.scenario.Chance;
 import withy.core.scenario.TimeOfDay;
@@ -52,18 +53,20 @@ public final class ItemGenerator {
   }
 
   private static String nothing(Practice practice, Composition composition) {
-    StringBuilder words = new StringBuilder("practice ").append(practice.id()).append(" has no ");
-    for (Form each : composition.forms()) {
-      words.append(each.id()).append(' ');
-    }
-    words.append("item");
-    String joint = " about ";
-    for (Concept each : composition.concepts()) {
-      words.append(joint).append(each.id());
-      joint = " or ";
-    }
+    StringBuilder words = new StringBuilder("practice ").append(practice.id()).append(" has no");
+    listed(words, " ", composition.forms());
+    words.append(" item");
+    listed(words, " about ", composition.concepts());
     return composition.time() == null
         ? words.toString()
         : words.append(" by ").append(composition.time().id()).toString();
+  }
+
+  private static void listed(StringBuilder words, String before, List<? extends Term> terms) {
+    String joint = before;
+    for (Term each : terms) {
+      words.append(joint).append(each.id());
+      joint = " or ";
+    }
   }
 }

@@ -27,6 +27,11 @@ final class LightBeliefs {
     return composite ? as(light, LightClass.GROUP_FLASHING, List.of(flashes)) : null;
   }
 
+  static @Nullable LightCharacter singleFlashUnnoticed(LightCharacter light) {
+    boolean composite = light.lightClass() == LightClass.COMPOSITE_GROUP_FLASHING;
+    return composite ? as(light, LightClass.GROUP_FLASHING, light.group().subList(0, 1)) : null;
+  }
+
   static @Nullable LightCharacter occultingReadAsFlashing(LightCharacter light) {
     return switch (light.lightClass()) {
       case OCCULTING -> as(light, LightClass.FLASHING, List.of());

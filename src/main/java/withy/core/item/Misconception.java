@@ -184,6 +184,8 @@ public enum Misconception implements Term {
   MORSE_READ_AS_GROUP(List.of(LIGHT_CHARACTER), light(LightBeliefs::morseReadAsGroup)),
   /** Takes very short green flashes for white ones (IALA E-110, section 3). */
   GREEN_TAKEN_FOR_WHITE(List.of(LIGHT_CHARACTER), light(LightBeliefs::greenTakenForWhite)),
+  /** Does not count the single flash after a pair. */
+  SINGLE_FLASH_UNNOTICED(List.of(LIGHT_CHARACTER), light(LightBeliefs::singleFlashUnnoticed)),
   /** M23: takes yellow for the sign of a cardinal mark. */
   YELLOW_MEANS_CARDINAL(
       List.of(SPECIAL_MARK, EMERGENCY_WRECK),

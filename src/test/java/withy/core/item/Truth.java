@@ -1,0 +1,125 @@
+package withy.core.item;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import withy.core.geometry.Bearing;
+import withy.core.mark.ChannelIntent;
+import withy.core.mark.MarkKind;
+import withy.core.mark.Practice;
+import withy.core.mark.Quadrant;
+import withy.core.mark.Region;
+import withy.core.mark.Travel;
+import withy.core.scenario.Scenario;
+import withy.core.scenario.SightedMark;
+import withy.core.scenario.Situation;
+import withy.core.scenario.View;
+
+/**
+ * What must hold of every item, with the key worked out anew: sides by the colour of the mark and
+ * the sines of angles rather than by the tables that the generator asks.
+ */
+final class Truth {
+  private final Item item;
+  private final Scenario scenario;
+  private final Situation situation;
+
+  private Truth(Item item) {
+    this.item = item;
+    this.scenario = item.scenario();
+    this.situation = scenario.situation();
+  }
+
+  static void holdsOf(Item item) {
+    Truth truth = new Truth(item);
+    assertThat(item.key()).as("key of %s", item).isEqualTo(truth.key());
+    truth.optionsAreDistinctAndExplained();
+    truth.travelLiesWithinItsLimits();
+    truth.marksLieAhead();
+  }
+
+  private void optionsAreDistinctAndExplained() {
+    List<String> values = item.options().stream().map(Option::value).toList();
+    assertThat(values).doesNotHaveDuplicates().hasSizeBetween(2, 5).contains(item.key());
+    for (Option each : item.options()) {
+      Misconception belief = each.misconception();
+      if (belief != null) {
+        assertThat(belief.answer(item.form(), scenario))
+            .as("%s of %s", belief, item)
+            .contains(each.value());
+      }
+    }
+  }
+
+  private void travelLiesWithinItsLimits() {
+    assertThat(situation.buoyage() == null).isEqualTo(situation.travel() == Travel.NONE);
+    if (situation.buoyage() != null) {
+      double off = situation.buoyage().angleTo(situation.heading());
+      assertThat(situation.travel() == Travel.WITH ? off <= 60 : off > 120).isTrue();
+    }
+  }
+
+  private void marksLieAhead() {
+    for (SightedMark each : scenario.marks()) {
+      assertThat(each.bearing().angleTo(situation.heading())).isLessThanOrEqualTo(25);
+      assertThat(each.distance()).isBetween(150.0, 4000.0);
+      assertThat(each.bearing().degrees() % 1).isZero();
+      assertThat(each.appearance().light() == null && situation.view() == View.LIGHT).isFalse();
+    }
+  }
+
+  private String key() {
+    return switch (item.form()) {
+      case IDENTIFY -> scenario.mark().kind().id();
+      case CARDINAL_PASS -> "pass-" + scenario.mark().kind().id().replace("-cardinal", "");
+      case LIGHT ->
+          Objects.requireNonNull(scenario.mark().appearance().light())
+              .shortNotation()
+              .replace(' ', '_');
+      case DIRECTION -> cosine(situation.heading(), situation.buoyage()) > 0 ? "with" : "against";
+      case SIDE, CHANNEL_CHOICE -> side();
+    };
+  }
+
+  private String side() {
+    MarkKind kind = scenario.mark().kind();
+    return switch (kind) {
+      case SAFE_WATER -> scenario.practice() == Practice.CANADA ? "leave-to-port" : "either-side";
+      case EMERGENCY_WRECK -> "keep-clear";
+      case NORTH_CARDINAL, EAST_CARDINAL, SOUTH_CARDINAL, WEST_CARDINAL -> hand(kind.quadrant());
+      default -> byColour();
+    };
+  }
+
+  /** Red to port in region A; each of region B, travel against and the other channel swaps. */
+  private String byColour() {
+    boolean port = scenario.mark().appearance().colours().get(0).id().equals("red");
+    port ^= scenario.practice().region() == Region.B;
+    port ^= cosine(situation.heading(), situation.buoyage()) < 0;
+    port ^= situation.intent() == ChannelIntent.SECONDARY;
+    return port ? "leave-to-port" : "leave-to-starboard";
+  }
+
+  /** The boat north of a mark has it to the south of her, and so on. */
+  private String hand(Quadrant safe) {
+    double toMark = StrictMath.toRadians(90.0 * safe.ordinal() + 180);
+    double heading = StrictMath.toRadians(situation.heading().degrees());
+    double across = StrictMath.sin(toMark - heading);
+    assertThat(StrictMath.abs(across)).isGreaterThan(StrictMath.sin(StrictMath.toRadians(19.9)));
+    return across > 0 ? "leave-to-starboard" : "leave-to-port";
+  }
+
+  private static double cosine(Bearing one, Bearing other) {
+    return StrictMath.cos(
+        StrictMath.toRadians(Objects.requireNonNull(other).degrees() - one.degrees()));
+  }
+
+  /** The place of the key among the options. */
+  static int placeOfKey(Item item) {
+    List<String> values = new ArrayList<>();
+    item.options().forEach(each -> values.add(each.value()));
+    return values.indexOf(item.key());
+  }
+}
