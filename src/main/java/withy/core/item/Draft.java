@@ -20,13 +20,13 @@ record Draft(
     List<Option> wrong,
     Message explanation) {
 
-  Item item(Task task) {
+  Item item(Task task, long seed, int index) {
     List<Option> options = new ArrayList<>(wrong);
     options.add(right);
     return new Item(
         form,
-        task.seed(),
-        task.index(),
+        seed,
+        index,
         concepts,
         scenario,
         prompt,

@@ -5,7 +5,6 @@ import java.util.List;
 import withy.core.Term;
 import withy.core.mark.Practice;
 import withy.core.scenario.Chance;
-import withy.core.scenario.TimeOfDay;
 
 /** Draws items from a seed: the same arguments give the same item on any machine. */
 public final class ItemGenerator {
@@ -28,16 +27,10 @@ public final class ItemGenerator {
     }
     Chance chance = Chance.of(seed, index);
     Menu.Course course = chance.pick(chance.pick(allowed));
-<<<<<<< HEAD
     Task task =
         new Task(
             practice, course.concept(), course.time(composition.time(), chance), index, chance);
     return course.writer().write(task).item(task, seed, index);
-=======
-    TimeOfDay time = course.time(composition.time(), chance);
-    Task task = new Task(practice, course.concept(), time, seed, index, chance);
-    return course.writer().write(task).item(task);
->>>>>>> da9874f (Let the cases of lateral sides take turns, so that answers name the belief)
   }
 
   /**

@@ -7,14 +7,6 @@ import withy.core.scenario.TimeOfDay;
 /**
  * What an item shall measure and where, and the chance that it is drawn from.
  *
-<<<<<<< HEAD
  * @param index of the item in its row, from 0
  */
 record Task(Practice practice, Concept concept, TimeOfDay time, int index, Chance chance) {}
-=======
- * @param seed of the drill
- * @param index of the item in it
- */
-record Task(
-    Practice practice, Concept concept, TimeOfDay time, long seed, int index, Chance chance) {}
->>>>>>> da9874f (Let the cases of lateral sides take turns, so that answers name the belief)

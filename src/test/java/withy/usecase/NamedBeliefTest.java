@@ -1,4 +1,4 @@
-package withy.core.item;
+package withy.usecase;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -7,6 +7,13 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import withy.core.item.Composition;
+import withy.core.item.Concept;
+import withy.core.item.Form;
+import withy.core.item.Item;
+import withy.core.item.ItemGenerator;
+import withy.core.item.Misconception;
+import withy.core.item.Option;
 import withy.core.mark.Practice;
 import withy.core.measurement.LearnerModel;
 import withy.core.measurement.LearnerState;
@@ -14,7 +21,7 @@ import withy.core.response.OfferedOption;
 import withy.core.response.Response;
 
 /** Twelve items about the side of lateral marks tell which of two beliefs a learner holds. */
-class LateralMixtureTest {
+class NamedBeliefTest {
   private static final int ITEMS = 12;
   private static final int RUNS = 1000;
   private static final Composition SIDES =
@@ -46,11 +53,24 @@ class LateralMixtureTest {
 
   private static LearnerState state(Practice practice, Misconception held, int run) {
     List<Response> answers = new ArrayList<>();
+    List<String> shown = new ArrayList<>();
     for (int index = 0; index < ITEMS; index++) {
-      Item item = ItemGenerator.item(practice, SIDES, run, index);
-      answers.add(answer(item, held));
+      Response answer = answer(fitting(practice, run, index, LikelyBelief.of(shown)), held);
+      answers.add(answer);
+      if (answer.misconception() != null) {
+        shown.add(answer.misconception());
+      }
     }
     return MODEL.after("A", Concept.LATERAL_SIDE.id(), answers);
+  }
+
+  /** Draws until the options name what the learner has shown, as items are issued. */
+  private static Item fitting(Practice practice, int run, int index, LikelyBelief belief) {
+    Item item = ItemGenerator.item(practice, SIDES, run, index);
+    for (int draw = 1; draw < 20 && !belief.isNamedIn(item); draw++) {
+      item = ItemGenerator.item(practice, SIDES, run + 1_000_000L * draw, index);
+    }
+    return item;
   }
 
   /** Follows the belief wherever it speaks, whatever the option names. */

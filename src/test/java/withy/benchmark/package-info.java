@@ -1,0 +1,2 @@
+/** How fast it is. */
+package withy.benchmark;

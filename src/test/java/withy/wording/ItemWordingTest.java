@@ -1,0 +1,183 @@
+package withy.wording;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.text.BreakIterator;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import withy.core.Term;
+import withy.core.geometry.Bearing;
+import withy.core.item.Composition;
+import withy.core.item.Item;
+import withy.core.item.ItemGenerator;
+import withy.core.item.Message;
+import withy.core.item.Misconception;
+import withy.core.item.Option;
+import withy.core.mark.Practice;
+import withy.core.mark.Side;
+
+/** Every word that an item may need stands in the bundle, and none there is without use. */
+class ItemWordingTest {
+  private static final Composition ALL = new Composition(List.of(), List.of(), null, 10);
+  private static final int SEEDS = 3000;
+  private static final Wording ENGLISH = Wording.of(Locale.ENGLISH);
+  private static final ItemWording WORDS = new ItemWording(ENGLISH);
+  private static final Pattern PLACE = Pattern.compile("\\{(\\d+)");
+
+  /** The prefixes of the keys that belong to items alone. */
+  private static final List<String> OURS =
+      List.of(
+          "junction.",
+          "left.",
+          "mistook.",
+          "option.",
+          "prompt.",
+          "rule.",
+          "travelling.",
+          "wanting.");
+
+  @Test
+  void everyWordIsKnownAndEveryKeyUsed() {
+    Set<String> used = new TreeSet<>();
+    for (Item item : items()) {
+      collect(item, used);
+    }
+    for (Misconception each : Misconception.values()) {
+      used.add("mistook." + each.id());
+    }
+    Set<String> ours = new TreeSet<>(ENGLISH.keys());
+    ours.removeIf(key -> OURS.stream().noneMatch(key::startsWith));
+    assertThat(ENGLISH.keys()).containsAll(used);
+    assertThat(used).containsAll(ours);
+  }
+
+  @Test
+  void everyPlaceInAPatternIsFilled() {
+    for (Item item : items()) {
+      for (Message each : messages(item)) {
+        assertPlacesFilled(each);
+      }
+    }
+  }
+
+  @Test
+  void sentencesAreShortAndPlain() {
+    for (Item item : items()) {
+      for (Message each : messages(item)) {
+        String text = ENGLISH.text(each);
+        assertThat(sentences(text)).as(text).allMatch(sentence -> words(sentence) <= 24);
+        assertThat(text).doesNotContain("{", "}", "null").doesNotContainIgnoringCase("invalid");
+      }
+    }
+  }
+
+  @Test
+  void promptsAreOneOrTwoSentences() {
+    for (Item item : items()) {
+      assertThat(sentences(WORDS.prompt(item))).hasSizeBetween(1, 2);
+    }
+  }
+
+  @Test
+  void bearingsHaveThreeDigits() {
+    assertThat(ENGLISH.text("fact.heading", Bearing.of(7))).isEqualTo("Heading 007°");
+    assertThat(ENGLISH.text("fact.heading", Bearing.of(359.6))).isEqualTo("Heading 000°");
+  }
+
+  @Test
+  void numbersFollowTheLanguage() {
+    Message iso = Message.of("rule.light.isophase", "Iso W 2.5s", 0, 2.5);
+    assertThat(ENGLISH.text(iso)).endsWith("2.5 seconds.");
+    assertThat(Wording.of(Locale.FRANCE).text(iso)).endsWith("2,5 seconds.");
+  }
+
+  @Test
+  void wordsOfTheTradeHaveNames() {
+    assertThat(ENGLISH.name(Side.KEEP_CLEAR)).isEqualTo("Keep well clear of it");
+    assertThatThrownBy(() -> ENGLISH.text(Message.of("no.such.key")))
+        .hasMessage("no words for 'no.such.key'");
+  }
+
+  @Test
+  void factsTellRegionHeadingTravelChannelAndTime() {
+    Composition junctions =
+        new Composition(
+            List.of(), List.of(Term.parse(withy.core.item.Form.class, "channel-choice")), null, 1);
+    Item item = ItemGenerator.item(Practice.IALA_B, junctions, 1, 0);
+    assertThat(WORDS.facts(item))
+        .hasSize(5)
+        .startsWith("Region B")
+        .anyMatch(each -> each.startsWith("Heading "))
+        .anyMatch(each -> each.endsWith(" the buoyage"))
+        .anyMatch(each -> each.startsWith("You want the "));
+  }
+
+  private static List<Item> items() {
+    List<Item> items = new ArrayList<>();
+    for (Practice practice : Practice.values()) {
+      for (int seed = 0; seed < SEEDS / 4; seed++) {
+        items.add(ItemGenerator.item(practice, ALL, seed, seed % 5));
+      }
+    }
+    return items;
+  }
+
+  private static List<Message> messages(Item item) {
+    List<Message> messages = new ArrayList<>(List.of(item.prompt(), item.explanation()));
+    for (Option each : item.options()) {
+      messages.add(each.text());
+      if (each.mistook() != null) {
+        messages.add(each.mistook());
+      }
+    }
+    return messages;
+  }
+
+  private static void collect(Item item, Set<String> used) {
+    messages(item).forEach(each -> collect(each, used));
+    assertThat(WORDS.facts(item)).isNotEmpty();
+  }
+
+  private static void collect(Message message, Set<String> used) {
+    used.add(message.key());
+    for (Object each : message.arguments()) {
+      if (each instanceof Message inner) {
+        collect(inner, used);
+      } else if (each instanceof Term term) {
+        used.add(Wording.termKey(term));
+      }
+    }
+  }
+
+  private static void assertPlacesFilled(Message message) {
+    Matcher places = PLACE.matcher(ENGLISH.pattern(message.key()));
+    while (places.find()) {
+      assertThat(Integer.parseInt(places.group(1)))
+          .as(message.key())
+          .isLessThan(message.arguments().size());
+    }
+  }
+
+  private static List<String> sentences(String text) {
+    BreakIterator ends = BreakIterator.getSentenceInstance(Locale.ENGLISH);
+    ends.setText(text);
+    List<String> sentences = new ArrayList<>();
+    int start = ends.first();
+    for (int end = ends.next(); end != BreakIterator.DONE; end = ends.next()) {
+      sentences.add(text.substring(start, end));
+      start = end;
+    }
+    return sentences;
+  }
+
+  private static int words(String sentence) {
+    return sentence.trim().split("\\s+").length;
+  }
+}
