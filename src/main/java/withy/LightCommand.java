@@ -1,6 +1,7 @@
 package withy;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -10,6 +11,8 @@ import picocli.CommandLine.Spec;
 import withy.core.light.LightCharacter;
 import withy.core.light.LightNotationException;
 import withy.exchange.LightJson;
+import withy.wording.LightFaults;
+import withy.wording.Wording;
 
 /** Reads a light character and prints its timeline. */
 @Command(
@@ -36,7 +39,8 @@ final class LightCommand implements Callable<Integer> {
     try {
       return LightCharacter.parse(String.join(" ", words));
     } catch (LightNotationException e) {
-      throw new ParameterException(spec.commandLine(), String.valueOf(e.getMessage()), e);
+      throw new ParameterException(
+          spec.commandLine(), LightFaults.sentence(e, Wording.of(Locale.ENGLISH)), e);
     }
   }
 }

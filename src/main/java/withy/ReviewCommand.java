@@ -5,10 +5,8 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.text.MessageFormat;
 import java.util.List;
 import java.util.Locale;
-import java.util.ResourceBundle;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -22,6 +20,7 @@ import withy.core.response.Response;
 import withy.exchange.MalformedResponses;
 import withy.exchange.ResponsesCsv;
 import withy.exchange.ReviewJson;
+import withy.wording.Wording;
 
 /** Reads responses from a file and prints what they say of the class as JSON. */
 @Command(
@@ -29,6 +28,8 @@ import withy.exchange.ReviewJson;
     description = "Prints the statistics of a class from its responses (CSV) as JSON.",
     mixinStandardHelpOptions = true)
 final class ReviewCommand implements Callable<Integer> {
+  private final Wording words = Wording.of(Locale.ENGLISH);
+
   @Spec private @Nullable CommandSpec spec;
 
   @Parameters(paramLabel = "FILE", description = "Responses as the export writes them.")
@@ -48,7 +49,7 @@ final class ReviewCommand implements Callable<Integer> {
     try (InputStream in = Files.newInputStream(file)) {
       return review(ResponsesCsv.read(in));
     } catch (MalformedResponses e) {
-      return refuse("review.malformed-file", file, e.sentence(Locale.getDefault()));
+      return refuse("review.malformed-file", file, e.sentence(words));
     }
   }
 
@@ -67,8 +68,7 @@ final class ReviewCommand implements Callable<Integer> {
   }
 
   private int refuse(String key, Object... values) {
-    ResourceBundle words = ResourceBundle.getBundle("messages");
-    String line = new MessageFormat(words.getString(key)).format(values);
+    String line = words.text(key, values);
     if (spec != null) {
       spec.commandLine().getErr().println(line.replaceAll("\\R", " "));
     }

@@ -1,9 +1,7 @@
 package withy.exchange;
 
-import java.text.MessageFormat;
-import java.util.Locale;
-import java.util.ResourceBundle;
 import org.jspecify.annotations.Nullable;
+import withy.wording.Wording;
 
 /**
  * Thrown where a file of responses cannot be read; says the first thing to mend and where it is.
@@ -35,16 +33,11 @@ public final class MalformedResponses extends Exception {
     return column;
   }
 
-  /** Where and what, as one line in the language asked for. */
-  public String sentence(Locale locale) {
-    ResourceBundle words = ResourceBundle.getBundle("messages", locale);
-    String what = format(words, locale, "responses.problem." + problem, text);
+  /** Where and what, as one line in the language of the words. */
+  public String sentence(Wording words) {
+    String what = words.text("responses.problem." + problem, text);
     String where = column.isEmpty() ? "responses.row" : "responses.row-and-column";
-    return format(words, locale, where, String.valueOf(row), column, what);
-  }
-
-  private static String format(ResourceBundle words, Locale locale, String key, Object... values) {
-    return new MessageFormat(words.getString(key), locale).format(values);
+    return words.text(where, String.valueOf(row), column, what);
   }
 
   private static String oneLine(String text) {

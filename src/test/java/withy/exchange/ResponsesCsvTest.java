@@ -26,6 +26,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import withy.core.response.OfferedOption;
 import withy.core.response.Response;
 import withy.core.response.ResponseFlaw;
+import withy.wording.Wording;
 
 class ResponsesCsvTest {
   private static final String HEADER =
@@ -113,7 +114,7 @@ class ResponsesCsvTest {
   void saysItInOneSentence() {
     MalformedResponses refused =
         refused(HEADER + "\n" + ROW.replace("2026-05-01T09:30:00Z", "\"1 May\n2026\""));
-    assertThat(refused.sentence(Locale.ENGLISH))
+    assertThat(refused.sentence(Wording.of(Locale.ENGLISH)))
         .startsWith("row 2, column answeredAt: not a date and time")
         .endsWith("1 May 2026")
         .doesNotContain("\n");
@@ -122,7 +123,8 @@ class ResponsesCsvTest {
   @Test
   void cutsALongCellInTheSentence() {
     String sentence =
-        refused(HEADER + "\n" + ROW.replace("4200", "9".repeat(500))).sentence(Locale.ENGLISH);
+        refused(HEADER + "\n" + ROW.replace("4200", "9".repeat(500)))
+            .sentence(Wording.of(Locale.ENGLISH));
     assertThat(sentence).hasSizeLessThan(160).endsWith("9…");
   }
 
@@ -131,13 +133,14 @@ class ResponsesCsvTest {
     for (ResponseFlaw flaw : ResponseFlaw.values()) {
       String problem = flaw.name().toLowerCase(Locale.ROOT).replace('_', '-');
       var refused = new MalformedResponses(2, ResponseColumn.of(flaw).title(), problem, "{0}'x");
-      assertThat(refused.sentence(Locale.ENGLISH)).startsWith("row 2, column ");
+      assertThat(refused.sentence(Wording.of(Locale.ENGLISH))).startsWith("row 2, column ");
     }
   }
 
   @Test
   void refusesAFileThatIsNone() {
-    assertThat(refused("").sentence(Locale.ENGLISH)).startsWith("row 1: the file is empty");
+    assertThat(refused("").sentence(Wording.of(Locale.ENGLISH)))
+        .startsWith("row 1: the file is empty");
     assertThat(refused(HEADER.replace("key,", "")).column()).isEqualTo("key");
     assertThat(refused(HEADER + ",item")).hasMessageContaining("column-twice");
     assertThat(refused(HEADER + "\n" + ROW + ",more")).hasMessageContaining("cells");
