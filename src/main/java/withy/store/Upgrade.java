@@ -18,7 +18,7 @@ import withy.store.StoreRefused.Problem;
  */
 final class Upgrade {
   private static final DateTimeFormatter STAMP =
-      DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss", Locale.ROOT).withZone(ZoneOffset.UTC);
+      DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss-SSS", Locale.ROOT).withZone(ZoneOffset.UTC);
 
   private final DataFolder folder;
   private final Clock clock;

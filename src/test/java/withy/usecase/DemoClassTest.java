@@ -6,7 +6,7 @@ import static withy.usecase.Refusals.assertRefused;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import withy.catalogue.DemoClassReader;
 import withy.core.measurement.ConceptError;
@@ -17,23 +17,24 @@ import withy.store.MemoryStore;
 import withy.store.Store;
 
 class DemoClassTest {
-  private final Store store = MemoryStore.create();
-  private final School school = School.over(store.ports());
-  private final DemoClass demo =
+  private static final Store STORE = MemoryStore.create();
+  private static final School SCHOOL = School.over(STORE.ports());
+  private static final DemoClass DEMO =
       new DemoClass(
-          store.ports(), School.CHEAP, school.clock, school.secrets, DemoClassReader.read());
+          STORE.ports(), School.CHEAP, SCHOOL.clock, SCHOOL.secrets, DemoClassReader.read());
 
-  @AfterEach
-  void close() {
-    store.close();
+  private static final SchoolClass MADE = DEMO.fill();
+
+  @AfterAll
+  static void close() {
+    STORE.close();
   }
 
   @Test
   void showsTheWeakSpotThatWasPlanted() {
-    SchoolClass made = demo.fill();
-    InstructorCaller marlo = school.instructor();
+    InstructorCaller marlo = SCHOOL.instructor();
 
-    Review review = school.cases.reviewClass().review(marlo, made.id());
+    Review review = SCHOOL.cases.reviewClass().review(marlo, MADE.id());
 
     ConceptError weakest = review.concepts().get(0);
     assertThat(weakest.concept()).isEqualTo("cardinal-side");
@@ -41,17 +42,16 @@ class DemoClassTest {
     assertThat(weakest.beliefs().get(0).misconception()).isEqualTo("danger-named");
     assertThat(weakest.beliefs().get(0).learners()).isPositive();
     assertThat(review.concepts().get(1).verdict()).isNotEqualTo(Verdict.WEAK);
-    assertThat(school.cases.reviewClass().silent(marlo, made.id())).containsExactly("Wren");
+    assertThat(SCHOOL.cases.reviewClass().silent(marlo, MADE.id())).containsExactly("Wren");
   }
 
   @Test
   void isSpreadOverPastDaysAndHasOneDrillDoneAndOneOpen() {
-    SchoolClass made = demo.fill();
-    InstructorCaller marlo = school.instructor();
-    Instant now = school.clock.instant();
+    InstructorCaller marlo = SCHOOL.instructor();
+    Instant now = SCHOOL.clock.instant();
 
-    List<Response> responses = school.cases.reviewClass().responses(marlo, made.id());
-    List<AssignDrill.Progress> drills = school.cases.assignDrill().progress(marlo, made.id());
+    List<Response> responses = SCHOOL.cases.reviewClass().responses(marlo, MADE.id());
+    List<AssignDrill.Progress> drills = SCHOOL.cases.assignDrill().progress(marlo, MADE.id());
 
     assertThat(responses).allMatch(each -> each.answeredAt().isBefore(now));
     Instant first = responses.get(0).answeredAt();
@@ -65,14 +65,12 @@ class DemoClassTest {
 
   @Test
   void goesOnlyWhereThereIsNothing() {
-    demo.fill();
-    assertRefused(Reason.NOT_EMPTY, demo::fill);
+    assertRefused(Reason.NOT_EMPTY, DEMO::fill);
   }
 
   @Test
-  void leavesNoSessionBehind() {
-    SchoolClass made = demo.fill();
-    assertThat(made.instructor()).isNull();
-    assertThat(school.learner(made, "Newcomer").schoolClass()).isEqualTo(made.id());
+  void isNobodysUntilTheServerIsSetUp() {
+    assertThat(MADE.instructor()).isNull();
+    assertThat(SCHOOL.cases.openClass().classes(SCHOOL.instructor())).hasSize(1);
   }
 }
