@@ -1,0 +1,48 @@
+package withy;
+
+import java.net.BindException;
+import java.nio.file.Path;
+import java.time.Clock;
+import withy.store.Store;
+import withy.usecase.Passwords;
+import withy.usecase.Secrets;
+import withy.usecase.UseCases;
+import withy.web.Limits;
+import withy.web.Server;
+
+/** The whole server in this process, so that a test can look behind what people are shown. */
+public final class InProcessServer implements AutoCloseable {
+  private final Store store;
+  private final UseCases useCases;
+  private final Server server;
+
+  private InProcessServer(Store store, UseCases useCases, Server server) {
+    this.store = store;
+    this.useCases = useCases;
+    this.server = server;
+  }
+
+  /** Starts it on a data folder and a free port. */
+  public static InProcessServer on(Path data) throws BindException {
+    Clock clock = Clock.systemUTC();
+    Store store = Store.open(data, clock);
+    UseCases useCases = UseCases.over(store.ports(), Passwords.argon2id(), clock, Secrets.secure());
+    Server server =
+        Server.start("127.0.0.1", 0, Wiring.parts(useCases, store, clock, Limits.onSystemTime()));
+    return new InProcessServer(store, useCases, server);
+  }
+
+  public UseCases useCases() {
+    return useCases;
+  }
+
+  public int port() {
+    return server.port();
+  }
+
+  @Override
+  public void close() {
+    server.stop();
+    store.close();
+  }
+}
