@@ -81,6 +81,7 @@ final class DrillViews {
         drill.id(),
         title(drill),
         place(drill, feedback.issued()),
+        chosen != null,
         feedback.correct(),
         verdict(feedback),
         item.scenario().situation().time() == TimeOfDay.NIGHT,

@@ -8,6 +8,7 @@ public record FeedbackView(
     String assignment,
     String title,
     String place,
+    boolean answered,
     boolean right,
     String verdict,
     boolean night,
