@@ -62,8 +62,8 @@
       for (const answer of kept()) {
         const next = await send(answer);
         sent += 1;
-        const form = document.querySelector("form.answer");
-        if (form && form.elements.item.value === answer.fields.item) {
+        const item = document.querySelector("form.answer input[name=item]");
+        if (item && item.value === answer.fields.item) {
           location.assign(next);
           return;
         }
