@@ -72,7 +72,7 @@ class ItemWordingTest {
     for (Item item : items()) {
       for (Message each : messages(item)) {
         String text = ENGLISH.text(each);
-        assertThat(sentences(text)).as(text).allMatch(sentence -> words(sentence) <= 24);
+        assertThat(sentences(text)).as(text).allMatch(sentence -> words(sentence) <= 20);
         assertThat(text).doesNotContain("{", "}", "null").doesNotContainIgnoringCase("invalid");
       }
     }
