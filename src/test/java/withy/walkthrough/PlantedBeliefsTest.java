@@ -94,7 +94,7 @@ class PlantedBeliefsTest {
 
   /** Chance draws other items, other marks and other headings; what is told stays the same. */
   @ParameterizedTest
-  @ValueSource(longs = {11, 12, 13, 14, 15, 16, 17, 18, 19, 20})
+  @ValueSource(longs = {11, 12, 13, 14})
   void whateverItemsChanceDraws(long seed) {
     List<Concept> four =
         List.of(
