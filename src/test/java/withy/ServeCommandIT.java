@@ -96,6 +96,7 @@ class ServeCommandIT {
   private Process serve(String... arguments) throws IOException {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.add("-Dlogback.configurationFile=logback.xml"); // not that of the tests
     command.addAll(List.of("-cp", System.getProperty("java.class.path"), "withy.Main", "serve"));
     command.addAll(List.of(arguments));
     Process process =
