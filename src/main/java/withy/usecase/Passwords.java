@@ -21,11 +21,9 @@ public final class Passwords {
 
   private final Semaphore turns = new Semaphore(AT_ONCE, true);
   private final Argon2Function argon2;
-  private final String nobodys;
 
   private Passwords(Argon2Function argon2) {
     this.argon2 = argon2;
-    this.nobodys = hash("a password that nobody has");
   }
 
   /** Hashes as strong as is advised. */
@@ -63,8 +61,8 @@ public final class Passwords {
 
   /** Whether the password has the hash, whatever parameters the hash was made with. */
   boolean matches(String password, String hash) {
-    if (password.length() > 4 * LONGEST) {
-      return false; // nobody has so long a one, and hashing it would only cost time
+    if (isEndless(password)) {
+      return false;
     }
     takeTurn();
     try {
@@ -77,7 +75,14 @@ public final class Passwords {
 
   /** Takes as long as a wrong password, so that the time does not tell which names there are. */
   void matchNobody(String password) {
-    matches(password, nobodys);
+    if (!isEndless(password)) {
+      hash(password);
+    }
+  }
+
+  /** Nobody has so long a one, and hashing it would only cost time. */
+  private static boolean isEndless(String password) {
+    return password.length() > 4 * LONGEST;
   }
 
   /** Whether a hash was made with other parameters than are used now. */
