@@ -9,7 +9,9 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutionException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -72,12 +74,22 @@ final class ServeCommand implements Callable<Integer> {
   @Override
   public Integer call() throws InterruptedException {
     requireArguments();
+    Clock clock = Clock.systemUTC();
+    CompletableFuture<Store> opening = CompletableFuture.supplyAsync(() -> Store.open(data, clock));
+    Wiring wiring = new Wiring(clock, Limits.onSystemTime());
+    Server.warmUp();
     try {
-      Store store = Store.open(data, Clock.systemUTC());
-      return serve(store);
-    } catch (StoreRefused refused) {
-      return fail(refused.sentence(Locale.ENGLISH));
+      return serve(opening.get(), wiring, clock);
+    } catch (ExecutionException failed) {
+      return fail(sentence(failed));
     }
+  }
+
+  private static String sentence(ExecutionException failed) {
+    if (failed.getCause() instanceof StoreRefused refused) {
+      return refused.sentence(Locale.ENGLISH);
+    }
+    throw new IllegalStateException(failed);
   }
 
   private void requireArguments() {
@@ -91,14 +103,13 @@ final class ServeCommand implements Callable<Integer> {
     }
   }
 
-  private int serve(Store store) throws InterruptedException {
+  private int serve(Store store, Wiring wiring, Clock clock) throws InterruptedException {
     Ports ports = store.ports();
-    Clock clock = Clock.systemUTC();
-    UseCases useCases = UseCases.over(ports, Passwords.argon2id(), clock, Secrets.secure());
-    SchoolClass demoClass = demo ? demoClass(ports, clock) : null;
+    Passwords passwords = Passwords.argon2id();
+    UseCases useCases = UseCases.over(ports, passwords, clock, Secrets.secure());
+    SchoolClass demoClass = demo ? demoClass(ports, passwords, clock) : null;
     try {
-      Server server =
-          Server.start(host, port, Wiring.parts(useCases, store, clock, Limits.onSystemTime()));
+      Server server = Server.start(host, port, wiring.parts(useCases, store));
       Runtime.getRuntime().addShutdownHook(new Thread(() -> stop(server, store), "stop"));
       store.backupOffice().announce(URI.create("http://" + nearHost() + ":" + server.port()));
       tell(useCases, demoClass, server.port());
@@ -116,12 +127,10 @@ final class ServeCommand implements Callable<Integer> {
   }
 
   /** The invented class, where there was nothing; elsewhere nothing is added to what people did. */
-  private @Nullable SchoolClass demoClass(Ports ports, Clock clock) {
+  private @Nullable SchoolClass demoClass(Ports ports, Passwords passwords, Clock clock) {
     try {
-      DemoClass invented =
-          new DemoClass(
-              ports, Passwords.argon2id(), clock, Secrets.secure(), DemoClassReader.read());
-      return invented.fill();
+      return new DemoClass(ports, passwords, clock, Secrets.secure(), DemoClassReader.read())
+          .fill();
     } catch (Refused notEmpty) {
       spec().commandLine().getErr().println(wording.text("serve.no-demo"));
       return null;

@@ -21,17 +21,26 @@ import withy.web.pages.PageRenderer;
 import withy.web.site.Site;
 import withy.wording.Wording;
 
-/** Puts the parts of the server together. */
+/**
+ * Puts the parts of the server together: first what needs no database, then the rest, so that the
+ * one can be made ready while the other is being opened.
+ */
 final class Wiring {
-  private Wiring() {}
+  private final Clock clock;
+  private final Limits limits;
+  private final Wording wording = Wording.of(Locale.ENGLISH);
+  private final Assets assets = new Assets();
+  private final Metrics metrics = new Metrics();
+  private final PageRenderer pages = new PageRenderer(wording, assets, ZoneId.systemDefault());
+
+  Wiring(Clock clock, Limits limits) {
+    this.clock = clock;
+    this.limits = limits;
+  }
 
   /** All that the server serves, over the use cases and what is kept in a store. */
-  static Server.Parts parts(UseCases useCases, Store store, Clock clock, Limits limits) {
-    Wording wording = Wording.of(Locale.ENGLISH);
+  Server.Parts parts(UseCases useCases, Store store) {
     Health health = new Health(store::isAlive);
-    Metrics metrics = new Metrics();
-    Assets assets = new Assets();
-    PageRenderer pages = new PageRenderer(wording, assets, ZoneId.systemDefault());
     List<RouteGroup> groups =
         List.of(
             new ServiceRoutes(health, metrics),

@@ -37,7 +37,9 @@ class BackupCommandTest {
       tuesday = school.schoolClass();
       Server server =
           Server.start(
-              "127.0.0.1", 0, Wiring.parts(school.cases(), store, CLOCK, Limits.onSystemTime()));
+              "127.0.0.1",
+              0,
+              new Wiring(CLOCK, Limits.onSystemTime()).parts(school.cases(), store));
       assertThat(inUse(copy, data).said()).contains("is open in another program");
       store.backupOffice().announce(URI.create("http://127.0.0.1:" + server.port()));
 

@@ -40,7 +40,7 @@ public final class ClubServer implements AutoCloseable {
     this.folder = folder;
     this.store = store;
     this.school = School.over(store.ports());
-    Server.Parts parts = Wiring.parts(school.cases(), store, school.clock(), time.limits());
+    Server.Parts parts = new Wiring(school.clock(), time.limits()).parts(school.cases(), store);
     this.routes = parts.routes();
     this.server = Server.start("127.0.0.1", 0, parts);
   }

@@ -9,10 +9,13 @@ import java.time.Clock;
 import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.eclipse.jetty.server.handler.SizeLimitHandler;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import withy.wording.Wording;
 
 /**
@@ -22,6 +25,9 @@ import withy.wording.Wording;
 public final class Server {
   /** The largest body of a request, bytes. */
   public static final int LARGEST_BODY = 64 * 1024;
+
+  /** One line a request, unless the log is told otherwise not at all. */
+  private static final Logger REQUESTS = LoggerFactory.getLogger("withy.requests");
 
   private static final int LARGEST_HEADERS = 8 * 1024;
   private static final int THREADS = 64;
@@ -73,6 +79,26 @@ public final class Server {
     return new Server(javalin, parts.health());
   }
 
+  /**
+   * Makes ready what serving needs, while the caller waits for something else: starts a server that
+   * serves nothing, where only this machine finds it, and stops it.
+   */
+  public static void warmUp() {
+    Parts nothing =
+        new Parts(
+            List.of(),
+            token -> Optional.empty(),
+            Clock.systemUTC(),
+            new Health(() -> false),
+            new Metrics(),
+            problem -> "");
+    try {
+      start("127.0.0.1", 0, nothing).stop();
+    } catch (BindException unlikely) {
+      // the real start will say what is wrong
+    }
+  }
+
   /** The port that it listens on. */
   public int port() {
     return javalin.port();
@@ -111,10 +137,13 @@ public final class Server {
         });
   }
 
+  /** Routes are noted as they stand in the table: without ids, queries and who called. */
   private static void note(Metrics metrics, Context context, float millis) {
     Route route = context.attribute(Gate.ROUTE);
     if (route != null) {
       metrics.took(route, context.statusCode(), Duration.ofNanos((long) (millis * 1_000_000)));
+      REQUESTS.debug(
+          "{} {} {} {} ms", route.method(), route.path(), context.statusCode(), (long) millis);
     }
   }
 
