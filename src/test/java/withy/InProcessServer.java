@@ -28,7 +28,8 @@ public final class InProcessServer implements AutoCloseable {
     Store store = Store.open(data, clock);
     UseCases useCases = UseCases.over(store.ports(), Passwords.argon2id(), clock, Secrets.secure());
     Server server =
-        Server.start("127.0.0.1", 0, Wiring.parts(useCases, store, clock, Limits.onSystemTime()));
+        Server.start(
+            "127.0.0.1", 0, new Wiring(clock, Limits.onSystemTime()).parts(useCases, store));
     return new InProcessServer(store, useCases, server);
   }
 
