@@ -53,6 +53,10 @@ final class Window implements AutoCloseable {
     if (driver instanceof HasCdp chromium) {
       chromium.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", true));
       scripts = false;
+      driver.get("data:text/html,<title>off</title><script>document.title='on'</script>");
+      if (!"off".equals(driver.getTitle())) {
+        throw new IllegalStateException("the browser still runs scripts");
+      }
     }
   }
 
