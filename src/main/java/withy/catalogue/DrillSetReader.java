@@ -13,6 +13,7 @@ import withy.core.Term;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
 import withy.core.item.Form;
+import withy.core.response.DrillSet;
 import withy.core.scenario.TimeOfDay;
 
 /**

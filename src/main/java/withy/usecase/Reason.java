@@ -36,6 +36,8 @@ public enum Reason {
   OUTDATED_ITEM,
   /** The item offers no such option. */
   UNKNOWN_OPTION,
+  /** No drill set has this id. */
+  UNKNOWN_DRILL_SET,
   /** The composition allows no item under the practice of the class. */
   NOTHING_TO_DRILL,
   /** The password is too short, too long or one of the first that anybody tries. */

@@ -44,6 +44,7 @@ public enum Fault {
   NAME_UNFIT(422, "name"),
   PASSWORD_UNFIT(422, "password"),
   NOTHING_TO_DRILL(422, "composition"),
+  UNKNOWN_DRILL_SET(422, "drillSet"),
   TOO_MANY_TRIES(429),
   TOO_MANY_RESPONSES(429),
   HEADERS_TOO_LARGE(431),

@@ -16,6 +16,7 @@ import withy.core.item.Concept;
 import withy.core.item.Form;
 import withy.core.item.ItemGenerator;
 import withy.core.mark.Practice;
+import withy.core.response.DrillSet;
 import withy.core.scenario.TimeOfDay;
 
 class DrillSetReaderTest {
@@ -77,6 +78,14 @@ class DrillSetReaderTest {
       assertThat(ItemGenerator.measurable(practice, set.composition()).isEmpty())
           .isEqualTo(onlyCardinals);
     }
+  }
+
+  @Test
+  void packsEveryAuthoredSet() throws IOException {
+    assertThat(new AuthoredDrillSets().all())
+        .extracting(each -> each.id() + ".json")
+        .containsExactlyInAnyOrderElementsOf(
+            authored().stream().map(each -> each.getFileName().toString()).toList());
   }
 
   static List<Path> authored() throws IOException {

@@ -2,6 +2,7 @@ package withy.web.api;
 
 import java.util.ArrayList;
 import java.util.List;
+import withy.usecase.DrillSets;
 import withy.usecase.UseCases;
 import withy.web.Limits;
 import withy.web.Metrics;
@@ -13,11 +14,12 @@ import withy.wording.Wording;
 public final class Api implements RouteGroup {
   private final List<RouteGroup> groups;
 
-  public Api(UseCases useCases, Wording wording, Limits limits, Metrics metrics) {
+  public Api(
+      UseCases useCases, DrillSets drillSets, Wording wording, Limits limits, Metrics metrics) {
     this.groups =
         List.of(
             new EntryApi(useCases, limits),
-            new ClassApi(useCases),
+            new ClassApi(useCases, drillSets),
             new DrillApi(useCases, new ItemJson(wording), limits, metrics));
   }
 

@@ -8,7 +8,11 @@ import org.jspecify.annotations.Nullable;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
 import withy.core.item.Form;
+import withy.core.response.DrillSet;
 import withy.core.scenario.TimeOfDay;
+import withy.usecase.DrillSets;
+import withy.usecase.Reason;
+import withy.usecase.Refused;
 import withy.web.Declined;
 import withy.web.Fault;
 
@@ -17,13 +21,15 @@ record AssignmentBody(
     String schoolClass, @Nullable String title, Composition composition, @Nullable Instant due) {
   private static final String BOTH = "both";
 
-  static AssignmentBody read(Body body) {
+  static AssignmentBody read(Body body, DrillSets drillSets) {
     String schoolClass = body.text("class");
     String title = body.optionalText("title");
     Instant due = due(body);
-    Composition composition = composition(body);
+    DrillSet set = body.has("drillSet") ? drillSet(body.text("drillSet"), drillSets) : null;
+    Composition composition = set == null ? composition(body) : set.composition();
     body.requireNothingElse();
-    return new AssignmentBody(schoolClass, title, composition, due);
+    String named = title == null && set != null ? set.title() : title;
+    return new AssignmentBody(schoolClass, named, composition, due);
   }
 
   /** RFC 3339: a moment with the offset of its clock. */
@@ -36,10 +42,11 @@ record AssignmentBody(
     }
   }
 
+  private static DrillSet drillSet(String id, DrillSets drillSets) {
+    return drillSets.find(id).orElseThrow(() -> new Refused(Reason.UNKNOWN_DRILL_SET));
+  }
+
   private static Composition composition(Body body) {
-    if (body.has("drillSet")) {
-      return body.malformed("drillSet"); // no drill set is known by a name yet
-    }
     Body composition = body.object("composition");
     Composition read =
         new Composition(

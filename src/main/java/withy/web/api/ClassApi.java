@@ -12,6 +12,7 @@ import withy.core.response.Response;
 import withy.exchange.ResponsesCsv;
 import withy.exchange.ReviewJson;
 import withy.usecase.Assignment;
+import withy.usecase.DrillSets;
 import withy.usecase.SchoolClass;
 import withy.usecase.UseCases;
 import withy.web.Download;
@@ -26,9 +27,11 @@ final class ClassApi implements RouteGroup {
   private static final String CSV = "text/csv; charset=utf-8; header=present";
 
   private final UseCases useCases;
+  private final DrillSets drillSets;
 
-  ClassApi(UseCases useCases) {
+  ClassApi(UseCases useCases, DrillSets drillSets) {
     this.useCases = useCases;
+    this.drillSets = drillSets;
   }
 
   private record ClassJson(String id, String name, String practice, String code) {
@@ -44,12 +47,24 @@ final class ClassApi implements RouteGroup {
         Route.post("/api/classes", Role.INSTRUCTOR, this::open),
         Route.get("/api/classes/{id}/review", Role.INSTRUCTOR, this::review),
         Route.get("/api/classes/{id}/responses.csv", Role.INSTRUCTOR, this::responses),
+        Route.get("/api/drill-sets", Role.INSTRUCTOR, this::drillSets),
         Route.post("/api/assignments", Role.INSTRUCTOR, this::assign));
   }
 
   private void classes(Visit visit) {
     List<SchoolClass> own = useCases.openClass().classes(visit.instructor());
     Json.answer(visit.context(), 200, own.stream().map(ClassJson::of).toList());
+  }
+
+  private record DrillSetJson(String id, String title, int length) {
+    static DrillSetJson of(DrillSets.Named named) {
+      int length = named.set().composition().length();
+      return new DrillSetJson(named.id(), named.set().title(), length);
+    }
+  }
+
+  private void drillSets(Visit visit) {
+    Json.answer(visit.context(), 200, drillSets.all().stream().map(DrillSetJson::of).toList());
   }
 
   private void open(Visit visit) {
@@ -62,7 +77,7 @@ final class ClassApi implements RouteGroup {
   }
 
   private void assign(Visit visit) {
-    AssignmentBody body = AssignmentBody.read(Body.of(visit.context()));
+    AssignmentBody body = AssignmentBody.read(Body.of(visit.context()), drillSets);
     Assignment assigned =
         useCases
             .assignDrill()

@@ -3,6 +3,7 @@ package withy.web.site;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import withy.usecase.DrillSets;
 import withy.usecase.UseCases;
 import withy.web.Limits;
 import withy.web.Metrics;
@@ -25,14 +26,20 @@ public final class Site implements RouteGroup {
    *
    * @param pages what they are written with; it shows the server's refusals as well
    */
-  public Site(PageRenderer pages, UseCases useCases, Limits limits, Metrics metrics, Clock clock) {
+  public Site(
+      PageRenderer pages,
+      UseCases useCases,
+      DrillSets drillSets,
+      Limits limits,
+      Metrics metrics,
+      Clock clock) {
     this.groups =
         List.of(
             new JoinPages(pages, useCases, limits),
             new DrillPages(pages, useCases, limits, metrics, clock),
             new AccountPages(pages, useCases, limits),
             new ClassPages(pages, useCases),
-            new ComposePages(pages, useCases),
+            new ComposePages(pages, useCases, drillSets),
             new ReviewPages(pages, useCases));
   }
 

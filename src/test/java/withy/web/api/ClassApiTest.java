@@ -39,6 +39,21 @@ class ClassApiTest {
     club.close();
   }
 
+  @Test
+  void assignsEveryDrillSetUnderItsOwnTitle() {
+    String classId = ClubServer.schoolClass(instructor, "iala-a").get("id").textValue();
+    JsonNode sets = json(instructor.get("/api/drill-sets"));
+    assertThat(sets.findValuesAsText("id")).contains("first-evening", "by-night");
+    for (JsonNode set : sets) {
+      String body =
+          quoted("{'class':'" + classId + "','drillSet':'" + set.get("id").textValue() + "'}");
+      HttpResponse<String> response = instructor.postJson("/api/assignments", body);
+      assertThat(response.statusCode()).isEqualTo(201);
+    }
+    HttpResponse<String> page = instructor.get("/classes/" + classId);
+    assertThat(page.body()).contains(sets.get(0).get("title").textValue());
+  }
+
   @ParameterizedTest
   @CsvSource({"iala-a", "iala-b", "canada", "usa"})
   void opensAClassUnderEachPractice(String practice) {

@@ -7,7 +7,9 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import withy.catalogue.AuthoredDrillSets;
 import withy.store.Store;
+import withy.usecase.DrillSets;
 import withy.usecase.Passwords;
 import withy.usecase.Secrets;
 import withy.usecase.UseCases;
@@ -48,8 +50,9 @@ final class OpenServer implements AutoCloseable {
     Assets assets = new Assets();
     PageRenderer pages = new PageRenderer(wording, assets, ZoneOffset.UTC);
     List<Route> routes = new ArrayList<>(assets.routes());
-    routes.addAll(new Site(pages, useCases, limits, metrics, clock).routes());
-    routes.addAll(new Api(useCases, wording, limits, metrics).routes());
+    DrillSets sets = new AuthoredDrillSets();
+    routes.addAll(new Site(pages, useCases, sets, limits, metrics, clock).routes());
+    routes.addAll(new Api(useCases, sets, wording, limits, metrics).routes());
     return new Server.Parts(
         routes, useCases.signIn()::resume, clock, new Health(store::isAlive), metrics, pages);
   }

@@ -7,6 +7,7 @@ import withy.core.Term;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
 import withy.usecase.Assignment;
+import withy.usecase.DrillSets;
 import withy.usecase.Refused;
 import withy.usecase.SchoolClass;
 import withy.usecase.UseCases;
@@ -26,12 +27,14 @@ public final class ComposePages implements RouteGroup {
 
   private final PageRenderer pages;
   private final UseCases useCases;
+  private final DrillSets drillSets;
   private final ComposeViews views;
 
-  public ComposePages(PageRenderer pages, UseCases useCases) {
+  public ComposePages(PageRenderer pages, UseCases useCases, DrillSets drillSets) {
     this.pages = pages;
     this.useCases = useCases;
-    this.views = new ComposeViews(pages, useCases.composeDrill());
+    this.drillSets = drillSets;
+    this.views = new ComposeViews(pages, useCases.composeDrill(), drillSets);
   }
 
   @Override
@@ -43,7 +46,16 @@ public final class ComposePages implements RouteGroup {
   }
 
   private void begin(Visit visit) {
-    show(visit, Draft.empty(), null);
+    String set = visit.context().queryParam("set");
+    show(visit, set == null ? Draft.empty() : begun(set), null);
+  }
+
+  /** A drill begun from a drill set, to be changed at will. */
+  private Draft begun(String id) {
+    return drillSets
+        .find(id)
+        .map(set -> Draft.of(set.composition(), set.title()))
+        .orElseThrow(() -> Declined.of(Fault.NOT_FOUND));
   }
 
   /** Composes the drill that a weak spot asks for; nothing is assigned yet. */

@@ -9,6 +9,7 @@ public record ComposeView(
     String className,
     @Nullable String why,
     long turn,
+    List<Choice> begin,
     List<Choice> concepts,
     List<Choice> forms,
     List<Choice> times,

@@ -15,6 +15,7 @@ import withy.core.scenario.TimeOfDay;
 import withy.drawing.Svg;
 import withy.usecase.ComposeDrill;
 import withy.usecase.ComposeDrill.Share;
+import withy.usecase.DrillSets;
 import withy.usecase.SchoolClass;
 import withy.web.pages.ItemPictures;
 import withy.web.pages.PageRenderer;
@@ -28,14 +29,16 @@ final class ComposeViews {
   private final PageRenderer pages;
   private final Phrases phrases;
   private final ComposeDrill composeDrill;
+  private final DrillSets drillSets;
   private final Specimens specimens;
   private final ItemPictures pictures;
   private final Map<Practice, Map<Concept, Svg>> small = new ConcurrentHashMap<>();
 
-  ComposeViews(PageRenderer pages, ComposeDrill composeDrill) {
+  ComposeViews(PageRenderer pages, ComposeDrill composeDrill, DrillSets drillSets) {
     this.pages = pages;
     this.phrases = new Phrases(pages.wording());
     this.composeDrill = composeDrill;
+    this.drillSets = drillSets;
     this.specimens = new Specimens(pages.wording());
     this.pictures = new ItemPictures(pages.wording());
   }
@@ -51,6 +54,7 @@ final class ComposeViews {
         schoolClass.name(),
         why,
         draft.turn(),
+        begin(practice),
         concepts(practice, draft),
         forms(practice, draft),
         times(draft),
@@ -95,6 +99,14 @@ final class ComposeViews {
     Map<Concept, Svg> drawn = small.computeIfAbsent(practice, this::drawn);
     return composeDrill.measurable(practice, ALL).stream()
         .map(each -> concept(each, draft, drawn.get(each)))
+        .toList();
+  }
+
+  /** The drill sets to begin with, without those of which the practice has no item. */
+  private List<Choice> begin(Practice practice) {
+    return drillSets.all().stream()
+        .filter(each -> !composeDrill.measurable(practice, each.set().composition()).isEmpty())
+        .map(each -> new Choice(each.id(), each.set().title(), false, null))
         .toList();
   }
 

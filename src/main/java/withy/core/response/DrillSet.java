@@ -1,4 +1,4 @@
-package withy.catalogue;
+package withy.core.response;
 
 import withy.core.item.Composition;
 
