@@ -13,6 +13,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutionException;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.LoggerFactory;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -75,6 +76,7 @@ final class ServeCommand implements Callable<Integer> {
   public Integer call() throws InterruptedException {
     requireArguments();
     Clock clock = Clock.systemUTC();
+    LoggerFactory.getILoggerFactory(); // before two threads ask for it at the same time
     CompletableFuture<Store> opening = CompletableFuture.supplyAsync(() -> Store.open(data, clock));
     Wiring wiring = new Wiring(clock, Limits.onSystemTime());
     Server.warmUp();

@@ -67,6 +67,7 @@ class RolesTest {
   }
 
   private static void requireRole(Route route, String caller, HttpResponse<String> response) {
+    SecurityHeadersTest.requireHeaders(response);
     int status = response.statusCode();
     boolean nobody = caller.equals("nobody");
     if (!mayTake(route.role(), caller)) {
