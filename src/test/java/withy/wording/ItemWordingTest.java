@@ -22,6 +22,7 @@ import withy.core.item.Misconception;
 import withy.core.item.Option;
 import withy.core.mark.Practice;
 import withy.core.mark.Side;
+import withy.core.scenario.View;
 
 /** Every word that an item may need stands in the bundle, and none there is without use. */
 class ItemWordingTest {
@@ -103,6 +104,35 @@ class ItemWordingTest {
     assertThat(ENGLISH.name(Side.KEEP_CLEAR)).isEqualTo("Keep well clear of it");
     assertThatThrownBy(() -> ENGLISH.text(Message.of("no.such.key")))
         .hasMessage("no words for 'no.such.key'");
+  }
+
+  @Test
+  void swappedDangerAndSafeWaterAreToldApartByNightToo() {
+    List<String> atNight = new ArrayList<>();
+    for (Item item : items()) {
+      for (Option each : item.options()) {
+        if (each.misconception() == Misconception.SPHERES_SWAPPED
+            && item.scenario().situation().view() == View.LIGHT) {
+          atNight.add(WORDS.mistook(each));
+        }
+      }
+    }
+    assertThat(atNight).isNotEmpty().allMatch(text -> text.contains("light that flashes in twos"));
+  }
+
+  @Test
+  void handOfACardinalMarkIsToldToTheOneWhoSteers() {
+    Message hand =
+        Message.of(
+            "rule.cardinal-hand-from-heading",
+            "south cardinal mark",
+            "south",
+            "090°",
+            "left to port");
+    assertThat(ENGLISH.text(hand))
+        .isEqualTo(
+            "The safe water lies south of the south cardinal mark."
+                + " If you steer 090° on that side, the mark is left to port.");
   }
 
   @Test

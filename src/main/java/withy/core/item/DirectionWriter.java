@@ -15,7 +15,7 @@ import withy.core.scenario.View;
 
 /**
  * Asks whether a heading lies with or against the conventional direction. A harbour and a river
- * have one of their own, which the chart's arrow shows, and it goes before that of the coast; the
+ * have one of their own, which the chart's arrow shows, and it overrides that of the coast; the
  * scenarios are those in which the two say the opposite.
  */
 final class DirectionWriter implements ItemWriter {
