@@ -1,12 +1,15 @@
 package withy;
 
+import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ExitCode;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.RunLast;
 import picocli.CommandLine.Spec;
+import withy.wording.Wording;
 
 /** The command line: wires everything, knows everyone, decides nothing. */
 @Command(
@@ -36,6 +39,7 @@ public final class Main implements Runnable {
   /** All commands, with one line on standard error for whatever goes wrong. */
   static CommandLine commandLine() {
     return new CommandLine(new Main())
+        .setExecutionStrategy(Main::carriedOut)
         .setParameterExceptionHandler(Main::refused)
         .setExecutionExceptionHandler(Main::failed);
   }
@@ -43,6 +47,17 @@ public final class Main implements Runnable {
   @Override
   public void run() {
     throw new ParameterException(spec.commandLine(), "a command is missing: try --help");
+  }
+
+  /** A result that did not reach its reader whole, as on a full disk, is no result. */
+  private static int carriedOut(ParseResult parsed) {
+    int status = new RunLast().execute(parsed);
+    if (status == ExitCode.OK && System.out.checkError()) {
+      String lost = Wording.of(Locale.ENGLISH).text("command-line.output-lost");
+      parsed.commandSpec().commandLine().getErr().println(lost);
+      return ExitCode.SOFTWARE;
+    }
+    return status;
   }
 
   private static int refused(ParameterException problem, String[] args) {
