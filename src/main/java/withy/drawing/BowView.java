@@ -12,6 +12,7 @@ final class BowView {
   private static final double HORIZON = NightScene.HORIZON;
   private static final double[] HALF_ANGLES = {40, 80, 180};
   private static final double LANTERN = 74;
+  private static final double TAPE = 31;
 
   private final Situation situation;
   private final SightedMark sighted;
@@ -48,7 +49,7 @@ final class BowView {
   /** Nearer is larger, but far less than by true perspective, so that far marks stay legible. */
   private double scale() {
     double true100 = StrictMath.pow(100 / sighted.distance(), 0.2);
-    return Math.max(0.5, Math.min(0.72, 0.7 * true100));
+    return Math.max(0.5, Math.min(0.68, 0.68 * true100));
   }
 
   private Svg day(Lettering lettering) {
@@ -75,7 +76,7 @@ final class BowView {
     tape(svg, lettering, Palette.NIGHT, Palette.NIGHT_INK);
     LightCharacter light = sighted.appearance().light();
     if (light != null) {
-      NightScene.strip(svg, light.timeline(), lettering, letters);
+      NightScene.strip(svg, light.timeline(), lettering, letters, LightStrip.BESIDE_PLAN);
     }
     svg.end();
     if (light != null) {
@@ -126,23 +127,23 @@ final class BowView {
 
   /** Bearings along the upper edge; the mark on it is the heading. */
   private void tape(SvgWriter svg, Lettering lettering, Palette ground, Palette ink) {
-    svg.element("rect", "width", WIDTH, "height", 24, "fill", ground);
-    int step = halfAngle > 100 ? 30 : halfAngle > 50 ? 20 : 10;
-    PathData ticks = PathData.at(0, 24).line(WIDTH, 24);
+    svg.element("rect", "width", WIDTH, "height", TAPE, "fill", ground);
+    int step = halfAngle > 100 ? 60 : halfAngle > 50 ? 20 : 10;
+    PathData ticks = PathData.at(0, TAPE).line(WIDTH, TAPE);
     double heading = situation.heading().degrees();
-    int first = (int) Math.ceil((heading - halfAngle) / 5) * 5;
+    int first = (int) Math.ceil((heading - halfAngle) / (step / 2)) * (step / 2);
     for (int degrees = first; degrees <= heading + halfAngle; degrees += step / 2) {
       double x = across(degrees - heading);
       boolean labelled = Math.floorMod(degrees, step) == 0;
-      ticks.move(x, 24).line(x, labelled ? 18 : 21);
-      if (labelled && x > 10 && x < WIDTH - 10) {
+      ticks.move(x, TAPE).line(x, TAPE - (labelled ? 7 : 4));
+      if (labelled && x > 16 && x < WIDTH - 16) {
         String words = lettering.bearing(degrees);
-        Pen.letters(svg, words, new Vec(x, 10), 10, ink);
+        Pen.letters(svg, words, new Vec(x, 12), 18, ink);
       }
     }
     Pen.line(svg, ticks, ink, 1);
     double m = WIDTH / 2;
-    PathData pointer = PathData.polygon(m, 25, m - 5, 33, m + 5, 33);
+    PathData pointer = PathData.polygon(m, TAPE + 1, m - 6, TAPE + 10, m + 6, TAPE + 10);
     Pen.area(svg, pointer, ink, ink, 1);
   }
 }

@@ -9,21 +9,48 @@ final class ChartDisc {
   static final Vec MIDDLE = new Vec(SIZE / 2, SIZE / 2);
 
   private final SvgWriter svg;
+  private final double size;
 
-  private ChartDisc(SvgWriter svg) {
+  private ChartDisc(SvgWriter svg, double size) {
     this.svg = svg;
+    this.size = size;
   }
 
-  /** Lays the water down. */
-  static ChartDisc on(SvgWriter svg) {
+  /**
+   * Lays the water down.
+   *
+   * @param size of the signs, 1 in a plan that fills a phone
+   */
+  static ChartDisc on(SvgWriter svg, double size) {
     svg.element("rect", "width", SIZE, "height", SIZE, "fill", Palette.PAPER);
     svg.element(
         "circle", "cx", MIDDLE.x(), "cy", MIDDLE.y(), "r", RADIUS, "fill", Palette.CHART_WATER);
-    return new ChartDisc(svg);
+    return new ChartDisc(svg, size);
   }
 
-  /** The ring with a tick every ten degrees and the letters of the quarters. */
+  /** The ring with a tick every ten degrees, figures every thirty, letters at the quarters. */
   void ring(Lettering lettering) {
+    ticks();
+    for (int degrees = 0; degrees < 360; degrees += 30) {
+      boolean quarter = degrees % 90 == 0;
+      letter(lettering, degrees, quarter ? 15 : 12, quarter ? Palette.INK : Palette.SECOND_INK);
+    }
+  }
+
+  /** The ring with large letters at the quarters alone, for a plan that shares a phone. */
+  void quarters(Lettering lettering) {
+    ticks();
+    for (int degrees = 0; degrees < 360; degrees += 90) {
+      letter(lettering, degrees, 19, Palette.INK);
+    }
+  }
+
+  private void letter(Lettering lettering, int degrees, double height, Palette ink) {
+    Vec at = MIDDLE.plus(Vec.along(Bearing.of(degrees), RADIUS + 16));
+    Pen.letters(svg, lettering.bearing(degrees), at, height, ink);
+  }
+
+  private void ticks() {
     svg.element(
         "circle",
         "cx",
@@ -44,26 +71,18 @@ final class ChartDisc {
       Vec from = MIDDLE.plus(Vec.along(bearing, RADIUS));
       Vec to = MIDDLE.plus(Vec.along(bearing, RADIUS + (degrees % 30 == 0 ? 7 : 4)));
       ticks.move(from.x(), from.y()).line(to.x(), to.y());
-      if (degrees % 30 == 0) {
-        Vec at = MIDDLE.plus(Vec.along(bearing, RADIUS + 16));
-        Pen.letters(svg, lettering.bearing(degrees), at, degrees % 90 == 0 ? 14 : 10, ink(degrees));
-      }
     }
     Pen.line(svg, ticks, Palette.SECOND_INK, 0.9);
   }
 
-  private static Palette ink(int degrees) {
-    return degrees % 90 == 0 ? Palette.INK : Palette.SECOND_INK;
-  }
-
   /** The boat from above, with a thin line ahead as far as she is told to look. */
   void boat(Vec at, Bearing heading, double ahead) {
-    Vec from = at.plus(Vec.along(heading, 15));
+    Vec from = at.plus(Vec.along(heading, 15 * size));
     Vec to = at.plus(Vec.along(heading, ahead));
-    if (ahead > 15) {
+    if (ahead > 15 * size) {
       Pen.dashed(svg, PathData.line(from.x(), from.y(), to.x(), to.y()), Palette.INK, 0.9, "1.5 3");
     }
-    svg.begin("g", "transform", at.turned(heading));
+    svg.begin("g", "transform", at.turned(heading) + grown());
     PathData hull =
         PathData.at(0, -14)
             .cubic(5.6, -7, 6.4, 1, 5, 11)
@@ -75,6 +94,10 @@ final class ChartDisc {
     svg.end();
   }
 
+  private String grown() {
+    return size == 1 ? "" : " scale(" + SvgWriter.number(size) + ")";
+  }
+
   /** Where a mark stands; what mark it is, the view shows. */
   void mark(Vec at) {
     svg.element(
@@ -84,19 +107,19 @@ final class ChartDisc {
         "cy",
         at.y(),
         "r",
-        5,
+        5 * size,
         "fill",
         Palette.WHITE,
         "stroke",
         Palette.INK,
         "stroke-width",
         1.6);
-    svg.element("circle", "cx", at.x(), "cy", at.y(), "r", 1.6, "fill", Palette.INK);
+    svg.element("circle", "cx", at.x(), "cy", at.y(), "r", 1.6 * size, "fill", Palette.INK);
   }
 
   /** The conventional direction of buoyage as charts have it: an open arrow between two rings. */
   void buoyage(Vec at, Bearing direction) {
-    svg.begin("g", "transform", at.turned(direction));
+    svg.begin("g", "transform", at.turned(direction) + grown());
     PathData arrow =
         PathData.polygon(-3.5, 26, 3.5, 26, 3.5, -12, 9, -12, 0, -28, -9, -12, -3.5, -12);
     Pen.area(svg, arrow, Palette.WHITE, Palette.INK, 1.3);
@@ -145,6 +168,38 @@ final class ChartDisc {
       rocks.move(x - 3, y).line(x + 3, y).move(x, y - 3).line(x, y + 3);
     }
     Pen.line(svg, rocks, Palette.INK, 1);
+  }
+
+  /** The angle at the boat between a direction of buoyage and her heading, in whole degrees. */
+  void angle(Vec at, Bearing direction, Bearing heading) {
+    double turn = heading.relativeTo(direction);
+    double radius = 26;
+    Vec foot = at.plus(Vec.along(direction, 40));
+    Pen.dashed(svg, PathData.line(at.x(), at.y(), foot.x(), foot.y()), Palette.INK, 1.6, "6 3");
+    Vec tip = at.plus(Vec.along(heading, 40));
+    Pen.line(svg, PathData.line(at.x(), at.y(), tip.x(), tip.y()), Palette.INK, 1.6);
+    Vec from = at.plus(Vec.along(direction, radius));
+    PathData arc = PathData.at(from.x(), from.y());
+    int steps = 12;
+    for (int i = 1; i <= steps; i++) {
+      Vec next = at.plus(Vec.along(direction.plus(turn * i / steps), radius));
+      arc.line(next.x(), next.y());
+    }
+    Pen.line(svg, arc, Palette.INK, 1.6);
+    Vec middle = at.plus(Vec.along(direction.plus(turn / 2), radius + 15));
+    svg.element(
+        "circle",
+        "cx",
+        middle.x(),
+        "cy",
+        middle.y(),
+        "r",
+        13,
+        "fill",
+        Palette.CHART_WATER,
+        "fill-opacity",
+        0.85);
+    Pen.letters(svg, Math.round(StrictMath.abs(turn)) + "\u00b0", middle, 14, Palette.INK);
   }
 
   SvgWriter svg() {

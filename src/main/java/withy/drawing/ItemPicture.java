@@ -54,7 +54,7 @@ public record ItemPicture(Svg view, @Nullable Svg plan) {
     Scenario scenario = item.scenario();
     Situation situation = scenario.situation();
     if (item.form() == Form.DIRECTION || scenario.marks().isEmpty()) {
-      return new ItemPicture(WaterPlan.of(situation, lettering), null);
+      return new ItemPicture(WaterPlan.of(situation, lettering, answered), null);
     }
     SightedMark mark = scenario.mark();
     if (item.form() == Form.IDENTIFY || item.form() == Form.LIGHT) {

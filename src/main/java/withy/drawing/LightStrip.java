@@ -15,24 +15,33 @@ public final class LightStrip {
   static final double HEIGHT = 50;
   private static final double LEFT = 14;
   private static final double RIGHT = 290;
-  private static final double TOP = 8;
-  private static final double BAR = 18;
+  private static final double TOP = 4;
+  private static final double BAR = 22;
+
+  /** Of figures in a picture that fills a phone. */
+  static final double ALONE = 14;
+
+  /** Of figures in a picture that shares a phone with a plan. */
+  static final double BESIDE_PLAN = 19;
+
   private static final int LEAST_MILLIS = 4000;
-  private static final double LEAST_STEP = 24;
   private static final double[] STEPS = {0.5, 1, 2, 5, 10, 20, 60};
 
   private final SvgWriter svg;
   private final LightTimeline timeline;
   private final Lettering lettering;
   private final boolean letters;
+  private final double size;
   private final double scale;
   private final int repeats;
 
-  private LightStrip(SvgWriter svg, LightTimeline timeline, Lettering lettering, boolean letters) {
+  private LightStrip(
+      SvgWriter svg, LightTimeline timeline, Lettering lettering, boolean letters, double size) {
     this.svg = svg;
     this.timeline = timeline;
     this.lettering = lettering;
     this.letters = letters;
+    this.size = size;
     int period = timeline.periodMillis().orElse(LEAST_MILLIS);
     this.repeats = Math.max(1, (LEAST_MILLIS + period - 1) / period);
     this.scale = (RIGHT - LEFT) / (repeats * (double) period);
@@ -46,13 +55,17 @@ public final class LightStrip {
    */
   public static Svg of(LightTimeline timeline, Lettering lettering, boolean letters) {
     SvgWriter svg = SvgWriter.scaled(WIDTH, HEIGHT);
-    draw(svg, timeline, lettering, letters);
+    draw(svg, timeline, lettering, letters, ALONE);
     return svg.finish();
   }
 
-  static void draw(SvgWriter svg, LightTimeline timeline, Lettering lettering, boolean letters) {
+  /**
+   * @param size of the figures
+   */
+  static void draw(
+      SvgWriter svg, LightTimeline timeline, Lettering lettering, boolean letters, double size) {
     svg.element("rect", "width", WIDTH, "height", HEIGHT, "fill", Palette.NIGHT);
-    LightStrip strip = new LightStrip(svg, timeline, lettering, letters);
+    LightStrip strip = new LightStrip(svg, timeline, lettering, letters, size);
     strip.bars();
     strip.axis();
     if (letters) {
@@ -127,7 +140,7 @@ public final class LightStrip {
     String fitting = fits(words, width) ? words : letter;
     if (!fitting.isEmpty() && fits(fitting, width)) {
       Palette ink = colour == null || low ? Palette.NIGHT_INK : Palette.BLACK;
-      label(fitting, middle, TOP + (low ? 7.4 : BAR / 2 + 3.4), ink, "middle");
+      label(fitting, middle, TOP + (low ? BAR / 4 : BAR / 2) + size * 0.35, ink, "middle");
     }
   }
 
@@ -144,20 +157,25 @@ public final class LightStrip {
     for (Phase each : timeline.phases()) {
       LightColour colour = each.colour();
       if (colour != null && colours() == 1) {
-        label(colour.abbreviation(), RIGHT + 16, TOP + BAR / 2 + 3.4, Palette.NIGHT_INK, "middle");
+        label(
+            colour.abbreviation(),
+            RIGHT + 16,
+            TOP + BAR / 2 + size * 0.35,
+            Palette.NIGHT_INK,
+            "middle");
         return;
       }
     }
   }
 
-  private static boolean fits(String words, double width) {
-    return words.length() * 5.6 + 3 <= width;
+  private boolean fits(String words, double width) {
+    return words.length() * 0.56 * size + 3 <= width;
   }
 
   private void axis() {
     double end = (RIGHT - LEFT) / scale / 1000;
     double step = STEPS[STEPS.length - 1];
-    for (int i = STEPS.length - 1; i >= 0 && STEPS[i] * 1000 * scale >= LEAST_STEP; i--) {
+    for (int i = STEPS.length - 1; i >= 0 && STEPS[i] * 1000 * scale >= 2.2 * size; i--) {
       step = STEPS[i];
     }
     for (int i = 0; i * step < end + 1e-9; i++) {
@@ -166,7 +184,12 @@ public final class LightStrip {
     if (end / step - Math.floor(end / step + 1e-9) > 0.6) {
       tick(end);
     }
-    label(lettering.seconds(), RIGHT + 16, TOP + BAR + 17, Palette.NIGHT_INK, "middle");
+    label(lettering.seconds(), RIGHT + 23, figures(), Palette.NIGHT_INK, "middle");
+  }
+
+  /** The foot of the figures below the bar. */
+  private double figures() {
+    return TOP + BAR + 6 + size * 0.72;
   }
 
   private void tick(double seconds) {
@@ -179,7 +202,7 @@ public final class LightStrip {
         Palette.NIGHT_INK,
         "stroke-width",
         1);
-    label(lettering.seconds(seconds), x, TOP + BAR + 17, Palette.NIGHT_INK, "middle");
+    label(lettering.seconds(seconds), x, figures(), Palette.NIGHT_INK, "middle");
   }
 
   private void label(String words, double x, double y, Palette fill, String anchor) {
@@ -190,7 +213,7 @@ public final class LightStrip {
         "y",
         y,
         "font-size",
-        10,
+        size,
         "font-family",
         Type.FAMILY,
         "text-anchor",

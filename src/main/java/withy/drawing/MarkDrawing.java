@@ -51,7 +51,7 @@ public final class MarkDrawing {
   public static Svg night(LightTimeline timeline, Lettering lettering, boolean letters) {
     SvgWriter svg = SvgWriter.unscaled(WIDTH, HEIGHT);
     NightScene.begin(svg);
-    NightScene.strip(svg, timeline, lettering, letters);
+    NightScene.strip(svg, timeline, lettering, letters, LightStrip.ALONE);
     svg.end();
     LightDisc.draw(svg, timeline, 0.5, 0.42);
     return svg.finish();

@@ -17,9 +17,10 @@ final class NightScene {
   }
 
   /** The strip of light and dark along the lower edge. */
-  static void strip(SvgWriter svg, LightTimeline timeline, Lettering lettering, boolean letters) {
+  static void strip(
+      SvgWriter svg, LightTimeline timeline, Lettering lettering, boolean letters, double size) {
     svg.begin("g", "transform", "translate(0 " + SvgWriter.number(STRIP_TOP) + ")");
-    LightStrip.draw(svg, timeline, lettering, letters);
+    LightStrip.draw(svg, timeline, lettering, letters, size);
     svg.end();
   }
 }

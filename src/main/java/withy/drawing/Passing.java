@@ -28,6 +28,11 @@ record Passing(List<List<Vec>> ways, @Nullable Vec foul, boolean wide) {
     return wide ? WIDE - 20 : 15;
   }
 
+  /** The same ways where neither side has a danger. */
+  Passing without() {
+    return new Passing(ways, null, false);
+  }
+
   /** A way that ends where it meets this passing's danger, or goes on past it. */
   List<Vec> struckBy(List<Vec> way) {
     if (foul == null) {

@@ -3,6 +3,8 @@ package withy.drawing;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import withy.core.geometry.Bearing;
+import withy.core.mark.ChannelIntent;
+import withy.core.mark.Travel;
 import withy.core.scenario.SightedMark;
 import withy.core.scenario.Situation;
 
@@ -10,7 +12,9 @@ import withy.core.scenario.Situation;
 final class PassingPlan {
   private static final double ASTERN = 54;
   private static final double AHEAD = 20;
-  private static final double ARROW = 80;
+  private static final double ARROW = 74;
+  private static final double SIGNS = 1.3;
+  private static final double MIDDLE_GROUND = 27;
 
   private final ChartDisc disc;
   private final Situation situation;
@@ -37,13 +41,13 @@ final class PassingPlan {
       @Nullable String wrong,
       Lettering lettering) {
     SvgWriter svg = SvgWriter.scaled(ChartDisc.SIZE, ChartDisc.SIZE);
-    ChartDisc disc = ChartDisc.on(svg);
-    disc.ring(lettering);
+    ChartDisc disc = ChartDisc.on(svg, SIGNS);
+    disc.quarters(lettering);
     PassingPlan plan = new PassingPlan(disc, situation, sighted.bearing());
     plan.arrow();
     plan.ways(key, wrong);
     disc.mark(plan.mark);
-    disc.boat(plan.boat, situation.heading(), key == null ? 50 : 0);
+    disc.boat(plan.boat, situation.heading(), key == null ? 54 : 0);
     return svg.finish();
   }
 
@@ -56,7 +60,10 @@ final class PassingPlan {
 
   private void ways(@Nullable String key, @Nullable String wrong) {
     if (key != null) {
-      Passing right = passing(key);
+      Passing right = atJunction() ? passing(key).without() : passing(key);
+      if (atJunction()) {
+        junction(key);
+      }
       Vec foul = right.foul();
       if (foul != null) {
         disc.foul(foul, right.foulRadius());
@@ -71,6 +78,28 @@ final class PassingPlan {
       for (List<Vec> way : right.ways()) {
         Pen.line(disc.svg(), Passing.smooth(way, situation.heading()), Palette.INK, 2.6);
         head(way);
+      }
+    }
+  }
+
+  private boolean atJunction() {
+    return situation.intent() != null;
+  }
+
+  /** Two channels, the preferred one the broader, and the shoal that parts them. */
+  private void junction(String key) {
+    channels(key, 1.6, Palette.SECOND_INK);
+    channels(key, 0, Palette.WHITE);
+    double inward = situation.travel() == Travel.AGAINST ? -MIDDLE_GROUND : MIDDLE_GROUND;
+    disc.foul(mark.plus(Vec.along(bearing, inward)), 12);
+  }
+
+  private void channels(String key, double edge, Palette ink) {
+    for (String side : List.of("leave-to-port", "leave-to-starboard")) {
+      boolean preferred = side.equals(key) == (situation.intent() == ChannelIntent.PREFERRED);
+      for (List<Vec> way : passing(side).ways()) {
+        PathData line = Passing.smooth(way, situation.heading());
+        Pen.band(disc.svg(), line, ink, edge + (preferred ? 28 : 10));
       }
     }
   }

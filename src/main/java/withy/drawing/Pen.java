@@ -21,6 +21,11 @@ final class Pen {
         "round");
   }
 
+  /** A broad line cut off square at its ends. */
+  static void band(SvgWriter svg, PathData path, Palette ink, double width) {
+    svg.element("path", "d", path, "fill", "none", "stroke", ink, "stroke-width", width);
+  }
+
   static void dashed(SvgWriter svg, PathData path, Palette ink, double width, String dashes) {
     svg.element(
         "path",

@@ -13,10 +13,13 @@ final class WaterPlan {
 
   private WaterPlan() {}
 
-  /** The plan with the arrows that its chart shows, and the boat on her heading. */
-  static Svg of(Situation situation, Lettering lettering) {
+  /**
+   * The plan with the arrows that its chart shows, and the boat on her heading; after the answer
+   * the angle between the two that decides it.
+   */
+  static Svg of(Situation situation, Lettering lettering, boolean answered) {
     SvgWriter svg = SvgWriter.scaled(ChartDisc.SIZE, ChartDisc.SIZE);
-    ChartDisc disc = ChartDisc.on(svg);
+    ChartDisc disc = ChartDisc.on(svg, 1);
     Setting setting = situation.setting() == null ? Setting.COAST : situation.setting();
     Bearing local = situation.buoyage() == null ? Bearing.NORTH : situation.buoyage();
     svg.begin("g", "transform", ChartDisc.MIDDLE.turned(local));
@@ -31,7 +34,11 @@ final class WaterPlan {
     if (general != null) {
       disc.buoyage(at(new Vec(-52, 62), local), general);
     }
-    disc.boat(at(boat(setting), local), situation.heading(), 44);
+    Vec boat = at(boat(setting), local);
+    if (answered) {
+      disc.angle(boat, local, situation.heading());
+    }
+    disc.boat(boat, situation.heading(), answered ? 0 : 44);
     return svg.finish();
   }
 

@@ -39,9 +39,14 @@ public final class ItemPictures {
     return pictures;
   }
 
-  /** One picture to stand beside words that say what it is. */
+  /** One picture to stand beside words that say what it is: a mark alone, as large as it goes. */
   public Svg small(Item item) {
-    return ItemPicture.question(item).view();
+    View view = item.scenario().situation().view();
+    if (item.scenario().marks().isEmpty() || view == View.LIGHT) {
+      return ItemPicture.question(item).view();
+    }
+    Appearance mark = item.scenario().mark().appearance();
+    return view == View.NEAR ? MarkDrawing.near(mark, null) : MarkDrawing.distant(mark);
   }
 
   /** What a learner sees after the answer, without the plan. */

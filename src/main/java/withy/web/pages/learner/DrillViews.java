@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import withy.core.item.Form;
 import withy.core.item.Item;
 import withy.core.item.Option;
 import withy.core.scenario.Situation;
@@ -108,7 +109,7 @@ final class DrillViews {
     shown.add(new Shown(wording.text("page.feedback.mark"), pictures.seen(item)));
     pictures
         .ways(item, value)
-        .ifPresent(plan -> shown.add(new Shown(wording.text(ways(wrong)), plan)));
+        .ifPresent(plan -> shown.add(new Shown(wording.text(ways(item, wrong)), plan)));
     if (wrong && chosen != null) {
       String named = wording.text("page.feedback.named", items.option(chosen));
       pictures.takenFor(item, chosen.value()).ifPresent(svg -> shown.add(new Shown(named, svg)));
@@ -116,8 +117,9 @@ final class DrillViews {
     return shown;
   }
 
-  private static String ways(boolean wrong) {
-    return wrong ? "page.feedback.both-ways" : "page.feedback.way";
+  private static String ways(Item item, boolean wrong) {
+    String junction = item.form() == Form.CHANNEL_CHOICE ? "-junction" : "";
+    return (wrong ? "page.feedback.both-ways" : "page.feedback.way") + junction;
   }
 
   private static String keyLabel(Item item) {
