@@ -1,15 +1,17 @@
 package withy.benchmark;
 
 import org.openjdk.jmh.runner.Runner;
-import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 import org.openjdk.jmh.runner.options.TimeValue;
 
-/** Runs every benchmark of this package, briefly; the arguments name some of them. */
+/**
+ * Runs every benchmark of this package, briefly, and then puts the true server under load; with
+ * arguments only the benchmarks that they name.
+ */
 public final class Benchmarks {
   private Benchmarks() {}
 
-  public static void main(String[] args) throws RunnerException {
+  public static void main(String[] args) throws Exception {
     String which = args.length == 0 ? "withy\\.benchmark\\." : String.join("|", args);
     new Runner(
             new OptionsBuilder()
@@ -21,5 +23,8 @@ public final class Benchmarks {
                 .measurementTime(TimeValue.seconds(2))
                 .build())
         .run();
+    if (args.length == 0) {
+      Load.main(args);
+    }
   }
 }
