@@ -134,6 +134,7 @@ public final class ItemJson {
       json.writeStringField("value", each.value());
       json.writeStringField("text", wording.option(each));
       term("misconception", each.misconception());
+      json.writeStringField("mistook", wording.mistook(each));
       json.writeEndObject();
     }
     json.writeEndArray();
