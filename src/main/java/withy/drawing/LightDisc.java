@@ -16,7 +16,15 @@ final class LightDisc {
   static final double RADIUS = 20;
 
   private static final double[][] RINGS = {
-    {RADIUS, 0.05}, {16, 0.07}, {12.5, 0.11}, {9.5, 0.19}, {7.2, 0.4}, {5.2, 1}
+    {RADIUS, 0.02},
+    {17.6, 0.03},
+    {15.3, 0.04},
+    {13.2, 0.06},
+    {11.2, 0.09},
+    {9.5, 0.13},
+    {8, 0.2},
+    {6.5, 0.4},
+    {5.2, 1}
   };
 
   /** How bright the steady part of a fixed and flashing light is beside its flashes. */

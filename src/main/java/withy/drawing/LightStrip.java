@@ -14,7 +14,7 @@ public final class LightStrip {
   static final double WIDTH = 320;
   static final double HEIGHT = 50;
   private static final double LEFT = 14;
-  private static final double RIGHT = 290;
+  private static final double RIGHT = 284;
   private static final double TOP = 4;
   private static final double BAR = 22;
 
@@ -184,7 +184,7 @@ public final class LightStrip {
     if (end / step - Math.floor(end / step + 1e-9) > 0.6) {
       tick(end);
     }
-    label(lettering.seconds(), RIGHT + 23, figures(), Palette.NIGHT_INK, "middle");
+    label(lettering.seconds(), RIGHT + 25, figures(), Palette.NIGHT_INK, "middle");
   }
 
   /** The foot of the figures below the bar. */

@@ -11,7 +11,7 @@ import withy.core.response.Response;
 /** Tells an instructor what a class gets wrong, and what to drill next. */
 public final class ReviewClass {
   /** Long enough for a verdict on one concept, short enough for one evening. */
-  private static final int FOLLOW_UP_LENGTH = 10;
+  private static final int FOLLOW_UP_LENGTH = 12;
 
   private final OpenClass openClass;
   private final Learners learners;

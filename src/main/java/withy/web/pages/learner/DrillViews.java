@@ -106,7 +106,8 @@ final class DrillViews {
     String value = chosen == null ? null : chosen.value();
     boolean wrong = value != null && !value.equals(item.key());
     List<Shown> shown = new ArrayList<>();
-    shown.add(new Shown(wording.text("page.feedback.mark"), pictures.seen(item)));
+    String seen = item.form() == Form.DIRECTION ? "page.feedback.angle" : "page.feedback.mark";
+    shown.add(new Shown(wording.text(seen), pictures.seen(item)));
     pictures
         .ways(item, value)
         .ifPresent(plan -> shown.add(new Shown(wording.text(ways(item, wrong)), plan)));
@@ -118,8 +119,10 @@ final class DrillViews {
   }
 
   private static String ways(Item item, boolean wrong) {
-    String junction = item.form() == Form.CHANNEL_CHOICE ? "-junction" : "";
-    return (wrong ? "page.feedback.both-ways" : "page.feedback.way") + junction;
+    if (item.form() == Form.CHANNEL_CHOICE) {
+      return wrong ? "page.feedback.both-ways-junction" : "page.feedback.way-junction";
+    }
+    return wrong ? "page.feedback.both-ways" : "page.feedback.way";
   }
 
   private static String keyLabel(Item item) {
