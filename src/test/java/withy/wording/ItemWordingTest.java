@@ -45,6 +45,13 @@ class ItemWordingTest {
           "wanting.");
 
   @Test
+  void namesEveryBeliefThatAReviewMayName() {
+    for (Misconception each : Misconception.values()) {
+      assertThat(ENGLISH.name(each)).as(each.id()).isNotBlank();
+    }
+  }
+
+  @Test
   void everyWordIsKnownAndEveryKeyUsed() {
     Set<String> used = new TreeSet<>();
     for (Item item : items()) {
