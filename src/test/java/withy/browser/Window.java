@@ -5,7 +5,9 @@ import java.util.Map;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Cookie;
 import org.openqa.selenium.Dimension;
+import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebDriver;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chromium.HasCdp;
 import org.openqa.selenium.support.ui.ExpectedConditions;
@@ -109,8 +111,24 @@ final class Window implements AutoCloseable {
   void follow(String selector) {
     WebElement before = see("html");
     press(selector);
-    new WebDriverWait(driver, PATIENCE).until(ExpectedConditions.stalenessOf(before));
+    new WebDriverWait(driver, PATIENCE).until(any -> isGone(before));
     see("footer");
+  }
+
+  /** Whether the page of an element is gone; in mid-change Chromium says so in words of its own. */
+  private static boolean isGone(WebElement before) {
+    try {
+      before.isEnabled();
+      return false;
+    } catch (StaleElementReferenceException gone) {
+      return true;
+    } catch (WebDriverException changing) {
+      String said = String.valueOf(changing.getMessage());
+      if (said.contains("does not belong to the document")) {
+        return true;
+      }
+      throw changing;
+    }
   }
 
   /** The session that this browser has. */
