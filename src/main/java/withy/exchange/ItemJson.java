@@ -14,6 +14,7 @@ import withy.core.item.Item;
 import withy.core.item.Option;
 import withy.core.light.LightCharacter;
 import withy.core.mark.Appearance;
+import withy.core.mark.Board;
 import withy.core.mark.Colour;
 import withy.core.mark.Topmark;
 import withy.core.scenario.SightedMark;
@@ -102,9 +103,31 @@ public final class ItemJson {
     term("body", appearance.body());
     term("pattern", appearance.pattern());
     colours(appearance.colours());
+    term("symbol", appearance.symbol());
+    board(appearance.board());
+    if (appearance.structure() != null) {
+      term("structure", appearance.structure());
+    }
     topmark(appearance.topmark());
     @Nullable LightCharacter light = appearance.light();
     json.writeStringField("light", light == null ? null : light.notation());
+    json.writeEndObject();
+  }
+
+  private void board(@Nullable Board board) throws IOException {
+    if (board == null) {
+      json.writeNullField("board");
+      return;
+    }
+    json.writeObjectFieldStart("board");
+    term("shape", board.shape());
+    term("border", board.border());
+    if (board.ground() != null) {
+      term("ground", board.ground());
+    }
+    if (board.taper() != null) {
+      term("taper", board.taper());
+    }
     json.writeEndObject();
   }
 

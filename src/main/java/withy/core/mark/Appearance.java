@@ -7,7 +7,11 @@ import withy.core.light.LightCharacter;
 /**
  * All that can be seen of a mark by day and at night.
  *
- * @param colours of the body: from the top down, or from left to right when the pattern is vertical
+ * @param colours of the body: from the top down, or from left to right when the pattern is
+ *     vertical; of a dayboard those inside its border
+ * @param symbol painted or fitted on the body; null where there is none
+ * @param board of a dayboard; null on every other body
+ * @param structure of a fixed mark; null where the body shape says all
  * @param topmark null where none is fitted
  * @param light null where the mark is unlit
  */
@@ -15,15 +19,32 @@ public record Appearance(
     BodyShape body,
     ColourPattern pattern,
     List<Colour> colours,
+    @Nullable Symbol symbol,
+    @Nullable Board board,
+    @Nullable Structure structure,
     @Nullable Topmark topmark,
     @Nullable LightCharacter light) {
   /**
-   * @throws IllegalArgumentException if there is no colour, or a plain body has more than one
+   * @throws IllegalArgumentException if there is no colour, a plain body has more than one, or a
+   *     board is not on a dayboard
    */
   public Appearance {
     colours = List.copyOf(colours);
     if (colours.isEmpty() || (pattern == ColourPattern.PLAIN) != (colours.size() == 1)) {
       throw new IllegalArgumentException("a " + pattern.id() + " body cannot have " + colours);
     }
+    if (board != null && body != BodyShape.DAYBOARD) {
+      throw new IllegalArgumentException("a " + body.id() + " has no board");
+    }
+  }
+
+  /** A mark without symbol, board and structure. */
+  public Appearance(
+      BodyShape body,
+      ColourPattern pattern,
+      List<Colour> colours,
+      @Nullable Topmark topmark,
+      @Nullable LightCharacter light) {
+    this(body, pattern, colours, null, null, null, topmark, light);
   }
 }
