@@ -52,6 +52,9 @@ record Formula(Form form, Function<Scenario, @Nullable String> answer) {
 
   private static @Nullable String light(
       Scenario scenario, Function<LightCharacter, @Nullable LightCharacter> belief) {
+    if (scenario.marks().isEmpty()) {
+      return null;
+    }
     @Nullable LightCharacter shown = scenario.mark().appearance().light();
     @Nullable LightCharacter read = shown == null ? null : belief.apply(shown);
     return read == null ? null : LightBeliefs.value(read);

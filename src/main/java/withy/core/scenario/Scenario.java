@@ -1,16 +1,24 @@
 package withy.core.scenario;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import withy.core.mark.Practice;
 
 /**
  * One situation on the water.
  *
  * @param marks the one that is asked about first; empty where none is in sight
+ * @param lookout the light ashore that is asked about in place of a mark; null where there is none
  */
-public record Scenario(Practice practice, Situation situation, List<SightedMark> marks) {
+public record Scenario(
+    Practice practice, Situation situation, List<SightedMark> marks, @Nullable Lookout lookout) {
   public Scenario {
     marks = List.copyOf(marks);
+  }
+
+  /** A situation in which no light ashore is asked about. */
+  public Scenario(Practice practice, Situation situation, List<SightedMark> marks) {
+    this(practice, situation, marks, null);
   }
 
   /**
