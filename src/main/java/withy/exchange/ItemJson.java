@@ -11,7 +11,6 @@ import withy.core.Term;
 import withy.core.geometry.Bearing;
 import withy.core.item.Concept;
 import withy.core.item.Item;
-import withy.core.item.Option;
 import withy.core.light.LightCharacter;
 import withy.core.mark.Appearance;
 import withy.core.mark.Board;
@@ -59,8 +58,7 @@ public final class ItemJson {
     }
     json.writeEndArray();
     json.writeStringField("prompt", wording.prompt(item));
-    options(item);
-    json.writeStringField("key", item.key());
+    new AnswerJson(json, wording).write(item.answer());
     json.writeStringField("explanation", wording.explanation(item));
     json.writeEndObject();
   }
@@ -146,19 +144,6 @@ public final class ItemJson {
     json.writeArrayFieldStart("colours");
     for (Colour each : colours) {
       json.writeString(each.id());
-    }
-    json.writeEndArray();
-  }
-
-  private void options(Item item) throws IOException {
-    json.writeArrayFieldStart("options");
-    for (Option each : item.options()) {
-      json.writeStartObject();
-      json.writeStringField("value", each.value());
-      json.writeStringField("text", wording.option(each));
-      term("misconception", each.misconception());
-      json.writeStringField("mistook", wording.mistook(each));
-      json.writeEndObject();
     }
     json.writeEndArray();
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import withy.core.item.Item;
+import withy.core.item.Message;
 import withy.core.item.Option;
 import withy.core.mark.Travel;
 import withy.core.scenario.Situation;
@@ -19,6 +20,11 @@ public final class ItemWording {
   /** What is asked, in one or two sentences. */
   public String prompt(Item item) {
     return wording.text(item.prompt());
+  }
+
+  /** Words that belong to the item. */
+  public String text(Message message) {
+    return wording.text(message);
   }
 
   public String option(Option option) {

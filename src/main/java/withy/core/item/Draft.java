@@ -1,37 +1,35 @@
 package withy.core.item;
 
-import java.util.ArrayList;
 import java.util.List;
 import withy.core.scenario.Scenario;
 
 /**
- * An item before its options are put in order.
+ * An item before what it offers is put in order.
  *
  * @param concepts the first is the one that it measures
- * @param right the option that is right
- * @param wrong the options that beliefs lead to
  */
 record Draft(
     Form form,
     List<Concept> concepts,
     Scenario scenario,
     Message prompt,
-    Option right,
-    List<Option> wrong,
+    Answer answer,
     Message explanation) {
 
+  /** The draft of a choice between the right option and those that beliefs lead to. */
+  Draft(
+      Form form,
+      List<Concept> concepts,
+      Scenario scenario,
+      Message prompt,
+      Option right,
+      List<Option> wrong,
+      Message explanation) {
+    this(form, concepts, scenario, prompt, Choice.of(right, wrong), explanation);
+  }
+
   Item item(Task task, long seed, int index) {
-    List<Option> options = new ArrayList<>(wrong);
-    options.add(right);
     return new Item(
-        form,
-        seed,
-        index,
-        concepts,
-        scenario,
-        prompt,
-        task.chance().shuffled(options),
-        right.value(),
-        explanation);
+        form, seed, index, concepts, scenario, prompt, answer.shuffled(task.chance()), explanation);
   }
 }

@@ -1,8 +1,7 @@
 package withy.core.item;
 
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import withy.core.scenario.Scenario;
 
 /**
@@ -10,8 +9,7 @@ import withy.core.scenario.Scenario;
  *
  * @param seed with the index, all that the item was drawn from
  * @param concepts the first is the one that it measures
- * @param options in the order in which they are shown
- * @param key the value of the one option that is right
+ * @param answer how it is answered, and what is right
  * @param explanation the rule that decides, in plain words
  */
 public record Item(
@@ -21,28 +19,15 @@ public record Item(
     List<Concept> concepts,
     Scenario scenario,
     Message prompt,
-    List<Option> options,
-    String key,
+    Answer answer,
     Message explanation) {
   /**
-   * @throws IllegalArgumentException if options repeat, or the key is not the one without a belief
+   * @throws IllegalArgumentException if it measures nothing
    */
   public Item {
     concepts = List.copyOf(concepts);
-    options = List.copyOf(options);
-    List<String> right = new ArrayList<>();
-    LinkedHashSet<String> values = new LinkedHashSet<>();
-    for (Option each : options) {
-      values.add(each.value());
-      if (each.misconception() == null) {
-        right.add(each.value());
-      }
-    }
-    if (concepts.isEmpty() || values.size() != options.size() || options.size() < 2) {
-      throw new IllegalArgumentException("an item needs a concept and two distinct options");
-    }
-    if (!right.equals(List.of(key))) {
-      throw new IllegalArgumentException("the key " + key + " is not the one right of " + right);
+    if (concepts.isEmpty()) {
+      throw new IllegalArgumentException("an item needs a concept");
     }
   }
 
@@ -51,17 +36,35 @@ public record Item(
     return concepts.get(0);
   }
 
+  /** The right answer as one word: of a choice, the value of the option that is right. */
+  public String key() {
+    return answer.key();
+  }
+
+  /** The options in the order in which they are shown; none unless one of several is chosen. */
+  public List<Option> options() {
+    return answer instanceof Choice choice ? choice.options() : List.of();
+  }
+
   /**
    * The option of a value.
    *
    * @throws IllegalArgumentException if the item offers no such option
    */
   public Option option(String value) {
-    for (Option each : options) {
-      if (each.value().equals(value)) {
-        return each;
-      }
+    if (answer instanceof Choice choice) {
+      return choice.option(value);
     }
     throw new IllegalArgumentException("the item offers no option '" + value + "'");
+  }
+
+  /**
+   * The answer to which a belief leads, as one word; it may be right, and it may name another
+   * belief that leads there too. Empty where the belief says nothing of the item.
+   */
+  public Optional<String> led(Misconception belief) {
+    return answer instanceof Choice
+        ? belief.answer(form, scenario).filter(answer::accepts)
+        : answer.led(belief);
   }
 }
