@@ -34,7 +34,7 @@
   };
 
   /* An answer is out of our hands once the server has ruled on it; until then it is kept. */
-  const send = async (answer) => {
+  const send = async (answer, asked) => {
     const token = document.querySelector("input[name=token]");
     const fields = token ? { ...answer.fields, token: token.value } : answer.fields;
     const reply = await fetch(answer.to, { method: "POST", body: new URLSearchParams(fields), credentials: "same-origin" });
@@ -45,6 +45,9 @@
     }
     if ([404, 409, 422].includes(reply.status)) {
       drop(answer);
+      if (asked && reply.status === 422) {
+        throw new Error("again");
+      }
       return drill;
     }
     throw new Error(reply.ok ? "out" : "waiting");
@@ -84,8 +87,15 @@
   const answerForm = document.querySelector("form.answer");
   if (answerForm) {
     const begun = performance.now();
+    const isChosen = (within) => within.querySelector("input:checked") !== null;
+    const isComplete = () => {
+      const slots = [...answerForm.querySelectorAll(".slot")];
+      const number = answerForm.elements.number;
+      const unsure = answerForm.querySelector(".unsure");
+      return isChosen(unsure) || (number ? number.value.trim() !== "" : slots.length ? slots.every(isChosen) : isChosen(answerForm));
+    };
     answerForm.addEventListener("submit", async (event) => {
-      if (!answerForm.querySelector("input[name=option]:checked")) {
+      if (!isComplete()) {
         return;
       }
       event.preventDefault();
@@ -97,8 +107,12 @@
       const answer = { to: answerForm.action, fields: Object.fromEntries(new FormData(answerForm)) };
       put(answer);
       try {
-        location.assign(await send(answer));
+        location.assign(await send(answer, true));
       } catch (error) {
+        if (error.message === "again") {
+          answerForm.submit(); /* the page comes back with what is to be mended */
+          return;
+        }
         sorry(error);
         delete answerForm.dataset.busy;
         setTimeout(sendKept, 3000);

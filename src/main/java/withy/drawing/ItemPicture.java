@@ -1,6 +1,7 @@
 package withy.drawing;
 
 import org.jspecify.annotations.Nullable;
+import withy.core.item.Assembly;
 import withy.core.item.Form;
 import withy.core.item.Item;
 import withy.core.light.LightCharacter;
@@ -53,6 +54,9 @@ public record ItemPicture(Svg view, @Nullable Svg plan) {
       boolean answered) {
     Scenario scenario = item.scenario();
     Situation situation = scenario.situation();
+    if (item.answer() instanceof Assembly) {
+      return new ItemPicture(MarkDrawing.openWater(), null);
+    }
     if (item.form() == Form.DIRECTION || scenario.marks().isEmpty()) {
       return new ItemPicture(WaterPlan.of(situation, lettering, answered), null);
     }

@@ -33,6 +33,13 @@ public final class MarkDrawing {
     return svg.finish();
   }
 
+  /** Where a mark will stand that is still to be put together. */
+  static Svg openWater() {
+    SvgWriter svg = SvgWriter.scaled(WIDTH, HEIGHT);
+    Scenery.day(svg, WIDTH, HEIGHT, HORIZON);
+    return svg.finish();
+  }
+
   /** A mark so far off that shape is left and colour gone: one dark blue-grey. */
   public static Svg distant(Appearance appearance) {
     SvgWriter svg = SvgWriter.scaled(WIDTH, HEIGHT);

@@ -18,13 +18,19 @@ public final class AnswerItem {
   private final IssuedItems issuedItems;
   private final Responses responses;
   private final Clock clock;
+  private final ItemSource source;
 
   public AnswerItem(
-      Assignments assignments, IssuedItems issuedItems, Responses responses, Clock clock) {
+      Assignments assignments,
+      IssuedItems issuedItems,
+      Responses responses,
+      Clock clock,
+      ItemSource source) {
     this.assignments = assignments;
     this.issuedItems = issuedItems;
     this.responses = responses;
     this.clock = clock;
+    this.source = source;
   }
 
   /**
@@ -38,15 +44,16 @@ public final class AnswerItem {
    * Stores an answer.
    *
    * @param responseId made by the learner's device, one for each answer
-   * @param optionToken null for "not sure", which is not correct and shows no misconception
+   * @param given null for "not sure", which is not correct and shows no misconception
    * @param shownMillis how long the item was shown, 0 to 24 hours
-   * @throws Refused UNKNOWN_ITEM, ALREADY_ANSWERED, RESPONSE_ID_USED, UNKNOWN_OPTION, MALFORMED
+   * @throws Refused UNKNOWN_ITEM, ALREADY_ANSWERED, RESPONSE_ID_USED, UNKNOWN_OPTION, NO_NUMBER,
+   *     OTHER_UNIT, INCOMPLETE_ANSWER, MALFORMED
    */
   public Answered answer(
       LearnerCaller learner,
       UUID responseId,
       String itemId,
-      @Nullable String optionToken,
+      @Nullable Given given,
       long shownMillis) {
     Issue issue = issue(learner, itemId);
     Optional<StoredResponse> before = before(learner, responseId, issue);
@@ -59,10 +66,10 @@ public final class AnswerItem {
     if (!Issuing.isCurrent(issue)) {
       throw new Refused(Reason.UNKNOWN_ITEM);
     }
-    Item item = Issuing.redraw(issue, assignment(issue));
-    String chosen = optionToken == null ? null : issue.value(optionToken);
+    IssuedItem issued = IssuedItem.of(issue, Issuing.redraw(source, issue, assignment(issue)));
+    String chosen = given == null ? null : AnswerReading.word(issued, given);
     Response response =
-        Grading.response(learner, issue, item, chosen, shownMillis, Moments.now(clock));
+        Grading.response(learner, issue, issued, chosen, shownMillis, Moments.now(clock));
     return store(
         learner,
         new StoredResponse(responseId, learner.id(), learner.schoolClass(), response),
@@ -109,11 +116,11 @@ public final class AnswerItem {
   }
 
   private Feedback feedback(Issue issue, StoredResponse stored) {
-    Item item = Issuing.redraw(issue, assignment(issue));
+    Item item = Issuing.redraw(source, issue, assignment(issue));
     if (!Grading.agrees(item, stored.response())) {
       throw new Refused(Reason.OUTDATED_ITEM);
     }
-    return Feedback.of(issue, item, stored.response());
+    return Feedback.of(IssuedItem.of(issue, item), stored.response());
   }
 
   private Issue issue(LearnerCaller learner, String itemId) {

@@ -10,6 +10,12 @@ import withy.core.mark.Practice;
 
 /** Shows an instructor what a drill would ask. */
 public final class ComposeDrill {
+  private final ItemSource source;
+
+  ComposeDrill(ItemSource source) {
+    this.source = source;
+  }
+
   /**
    * Items that the composition may draw, with their keys.
    *
@@ -18,7 +24,7 @@ public final class ComposeDrill {
   public List<Item> sample(Practice practice, Composition composition, long seed, int count) {
     requireItems(practice, composition);
     return IntStream.range(0, count)
-        .mapToObj(index -> ItemGenerator.item(practice, composition, seed, index))
+        .mapToObj(index -> source.item(practice, composition, seed, index))
         .toList();
   }
 

@@ -86,7 +86,7 @@ public final class DemoClass {
           UUID id = new UUID(secrets.seed(), secrets.seed());
           useCases
               .answerItem()
-              .answer(learner, id, item.id(), answers.token(item), shown.toMillis());
+              .answer(learner, id, item.id(), answers.given(item), shown.toMillis());
         });
   }
 }

@@ -1,11 +1,9 @@
 package withy.usecase;
 
 import java.time.Duration;
-import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import withy.core.item.Item;
-import withy.core.item.Misconception;
 import withy.core.scenario.Chance;
 
 /** Answers as somebody does who has got a few things wrong, and slips now and then. */
@@ -27,19 +25,15 @@ final class DemoLearner {
     return Duration.ofMillis(chance.between(usual / 2, usual + usual / 2));
   }
 
-  /** The token of the option that the learner takes; null for "not sure". */
-  @Nullable String token(IssuedItem issued) {
+  /** What the learner answers; null for "not sure". */
+  @Nullable Given given(IssuedItem issued) {
     String value = value(issued.item());
-    return issued.options().stream()
-        .filter(each -> each.option().value().equals(value))
-        .map(OpaqueOption::token)
-        .findFirst()
-        .orElse(null);
+    return value == null ? null : AnswerReading.given(issued, value);
   }
 
   private @Nullable String value(Item item) {
     if (chance.below(MILLE) < member.slip() * MILLE) {
-      return chance.oneIn(NOT_SURE_ONE_IN) ? null : chance.pick(item.options()).value();
+      return chance.oneIn(NOT_SURE_ONE_IN) ? null : chance.pick(item.answer().foreseen());
     }
     return believed(item).orElse(item.key());
   }
@@ -48,14 +42,8 @@ final class DemoLearner {
   private Optional<String> believed(Item item) {
     return member.beliefs().stream()
         .filter(each -> each.concepts().contains(item.measures()))
-        .map(each -> led(each, item))
-        .flatMap(List::stream)
+        .map(item::led)
+        .flatMap(Optional::stream)
         .findFirst();
-  }
-
-  private static List<String> led(Misconception belief, Item item) {
-    return belief.answer(item.form(), item.scenario()).stream()
-        .filter(value -> item.options().stream().anyMatch(each -> each.value().equals(value)))
-        .toList();
   }
 }

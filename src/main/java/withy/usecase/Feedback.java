@@ -1,22 +1,22 @@
 package withy.usecase;
 
 import org.jspecify.annotations.Nullable;
+import withy.core.item.Grade;
 import withy.core.item.Item;
 import withy.core.item.Message;
 import withy.core.item.Misconception;
-import withy.core.item.Option;
 import withy.core.response.Response;
 
 /**
  * What a learner is told of an answer, once it is stored.
  *
- * @param keyToken the token of the right option
- * @param mistook what the learner's belief got wrong; null when correct or not sure
- * @param chosen the value of the option given; null for "not sure"
+ * @param key what would have been right, as it would have been given
+ * @param mistook what the learner's belief got wrong; null when correct, unexplained or not sure
+ * @param chosen the answer given, as the word by which it is kept; null for "not sure"
  */
 public record Feedback(
     boolean correct,
-    String keyToken,
+    Given key,
     Message keyText,
     Message explanation,
     @Nullable Message mistook,
@@ -24,17 +24,18 @@ public record Feedback(
     IssuedItem issued,
     @Nullable String chosen) {
 
-  static Feedback of(Issue issue, Item item, Response response) {
+  static Feedback of(IssuedItem issued, Response response) {
+    Item item = issued.item();
     String chosen = response.option();
-    Option given = chosen == null ? null : item.option(chosen);
+    Grade grade = chosen == null ? null : item.answer().grade(chosen);
     return new Feedback(
         response.correct(),
-        issue.token(item.key()),
-        item.option(item.key()).text(),
+        AnswerReading.given(issued, item.key()),
+        item.answer().text(item.key()),
         item.explanation(),
-        given == null ? null : given.mistook(),
-        given == null ? null : given.misconception(),
-        IssuedItem.of(issue, item),
+        grade == null ? null : grade.mistook(),
+        grade == null ? null : grade.misconception(),
+        issued,
         chosen);
   }
 }

@@ -1,9 +1,10 @@
 package withy.usecase;
 
 import java.time.Instant;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 import withy.core.Term;
+import withy.core.item.Answer;
+import withy.core.item.Grade;
 import withy.core.item.Item;
 import withy.core.item.Misconception;
 import withy.core.item.Option;
@@ -17,11 +18,13 @@ final class Grading {
   static Response response(
       LearnerCaller learner,
       Issue issue,
-      Item item,
+      IssuedItem issued,
       @Nullable String chosen,
       long shownMillis,
       Instant answeredAt) {
-    Misconception belief = chosen == null ? null : item.option(chosen).misconception();
+    Item item = issued.item();
+    Grade grade = chosen == null ? null : item.answer().grade(chosen);
+    Misconception belief = grade == null ? null : grade.misconception();
     return new Response(
         learner.nickname(),
         issue.assignment(),
@@ -32,17 +35,10 @@ final class Grading {
         item.key(),
         chosen,
         belief == null ? null : belief.id(),
-        offered(issue, item),
-        item.key().equals(chosen),
+        issued.options().stream().map(each -> offered(each.option())).toList(),
+        grade != null && grade.correct(),
         shownMillis,
         answeredAt);
-  }
-
-  private static List<OfferedOption> offered(Issue issue, Item item) {
-    return issue.choices().stream()
-        .map(each -> item.option(each.value()))
-        .map(Grading::offered)
-        .toList();
   }
 
   private static OfferedOption offered(Option option) {
@@ -55,6 +51,11 @@ final class Grading {
     return item.form().id().equals(response.form())
         && item.key().equals(response.key())
         && item.options().size() == response.offered().size()
-        && item.options().stream().map(Grading::offered).allMatch(response.offered()::contains);
+        && item.options().stream().map(Grading::offered).allMatch(response.offered()::contains)
+        && (response.option() == null || isGraded(item.answer(), response.option(), response));
+  }
+
+  private static boolean isGraded(Answer answer, String given, Response response) {
+    return answer.accepts(given) && answer.grade(given).correct() == response.correct();
   }
 }

@@ -12,7 +12,8 @@ import withy.core.mark.Practice;
  * @param concept that the item measures
  * @param seed from which it was drawn, which no learner can guess
  * @param generatorVersion that drew it; another one may draw another item from the seed
- * @param choices what stands for the options, in the order in which they are shown
+ * @param choices what stands for the options, or for the parts of each slot, in the order in which
+ *     they are shown; none where a number is asked for
  */
 public record Issue(
     String id,
@@ -30,10 +31,12 @@ public record Issue(
     choices = List.copyOf(choices);
   }
 
-  /** The token under which a learner's page shows the option of a value. */
+  /**
+   * The token under which a learner's page shows the option of a value, or the part of a feature.
+   */
   public record Choice(String token, String value) {}
 
-  /** The token that stands for an option. */
+  /** The token that stands for an option or a part. */
   String token(String value) {
     for (Choice each : choices) {
       if (each.value().equals(value)) {
@@ -41,19 +44,5 @@ public record Issue(
       }
     }
     throw new IllegalArgumentException("no option '" + value + "' was issued");
-  }
-
-  /**
-   * The option that a token stands for.
-   *
-   * @throws Refused if it stands for none of this item's
-   */
-  String value(String token) {
-    for (Choice each : choices) {
-      if (each.token().equals(token)) {
-        return each.value();
-      }
-    }
-    throw new Refused(Reason.UNKNOWN_OPTION);
   }
 }

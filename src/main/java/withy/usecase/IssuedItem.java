@@ -7,7 +7,8 @@ import withy.core.item.Item;
  * An item in the hands of a learner.
  *
  * @param position in the learner's drill, from 0
- * @param options in the order in which they are shown
+ * @param options in the order in which they are shown; none unless one of several is chosen
+ * @param slots of a mark to be put together, in their order; none unless the item asks for that
  */
 public record IssuedItem(
     String id,
@@ -15,18 +16,22 @@ public record IssuedItem(
     String assignment,
     int position,
     Item item,
-    List<OpaqueOption> options) {
+    List<OpaqueOption> options,
+    List<OpaqueSlot> slots) {
   public IssuedItem {
     options = List.copyOf(options);
+    slots = List.copyOf(slots);
   }
 
   /** The item of an issue, which must be the item that was issued. */
   static IssuedItem of(Issue issue, Item item) {
-    List<OpaqueOption> options =
-        issue.choices().stream()
-            .map(each -> new OpaqueOption(each.token(), item.option(each.value())))
-            .toList();
     return new IssuedItem(
-        issue.id(), issue.learner(), issue.assignment(), issue.position(), item, options);
+        issue.id(),
+        issue.learner(),
+        issue.assignment(),
+        issue.position(),
+        item,
+        Tokens.options(issue, item),
+        Tokens.slots(issue, item));
   }
 }

@@ -1,7 +1,6 @@
 package withy.usecase;
 
 import java.time.Clock;
-import java.util.List;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
 import withy.core.item.Item;
@@ -16,11 +15,13 @@ final class Issuing {
   private final Responses responses;
   private final Clock clock;
   private final Secrets secrets;
+  private final ItemSource source;
 
-  Issuing(Responses responses, Clock clock, Secrets secrets) {
+  Issuing(Responses responses, Clock clock, Secrets secrets, ItemSource source) {
     this.responses = responses;
     this.clock = clock;
     this.secrets = secrets;
+    this.source = source;
   }
 
   /**
@@ -43,22 +44,16 @@ final class Issuing {
         item.seed(),
         item.index(),
         ItemGenerator.VERSION,
-        choices(item),
+        Tokens.made(item, secrets),
         Moments.now(clock));
   }
 
   private Item fitting(Practice practice, Composition narrowed, int index, LikelyBelief belief) {
-    Item item = ItemGenerator.item(practice, narrowed, secrets.seed(), index);
+    Item item = source.item(practice, narrowed, secrets.seed(), index);
     for (int draws = 1; draws < MOST_DRAWS && !belief.isNamedIn(item); draws++) {
-      item = ItemGenerator.item(practice, narrowed, secrets.seed(), index);
+      item = source.item(practice, narrowed, secrets.seed(), index);
     }
     return item;
-  }
-
-  private List<Issue.Choice> choices(Item item) {
-    return item.options().stream()
-        .map(each -> new Issue.Choice(secrets.optionToken(), each.value()))
-        .toList();
   }
 
   /** Whether the generator still draws the item that was issued. */
@@ -66,8 +61,8 @@ final class Issuing {
     return issue.generatorVersion() == ItemGenerator.VERSION;
   }
 
-  static Item redraw(Issue issue, Assignment assignment) {
+  static Item redraw(ItemSource source, Issue issue, Assignment assignment) {
     Composition narrowed = ConceptPlan.narrowed(assignment.composition(), issue.concept());
-    return ItemGenerator.item(issue.practice(), narrowed, issue.seed(), issue.index());
+    return source.item(issue.practice(), narrowed, issue.seed(), issue.index());
   }
 }

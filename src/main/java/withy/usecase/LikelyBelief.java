@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import withy.core.Term;
 import withy.core.item.Item;
 import withy.core.item.Misconception;
+import withy.core.response.OfferedOption;
 
 /**
  * On what belief a learner seems to act, and which items to ask so that the answers can show it.
@@ -20,13 +21,17 @@ import withy.core.item.Misconception;
  */
 record LikelyBelief(@Nullable Misconception belief) {
   /**
-   * The belief that most answers named; among equals the one named last.
+   * The belief that most answers named; among equals the one named last. What no belief explains
+   * names none.
    *
    * @param named by the answers of a learner on one concept, in their order
    */
   static LikelyBelief of(List<String> named) {
     @Nullable String most = null;
     for (String each : named) {
+      if (each.equals(OfferedOption.UNEXPLAINED)) {
+        continue;
+      }
       if (most == null
           || Collections.frequency(named, each) >= Collections.frequency(named, most)) {
         most = each;
@@ -35,21 +40,14 @@ record LikelyBelief(@Nullable Misconception belief) {
     return new LikelyBelief(most == null ? null : Term.parse(Misconception.class, most));
   }
 
-  /** Whether the option to which the belief leads names it, if there is such an option. */
+  /** Whether the answer to which the belief leads names it, if it leads to one here. */
   boolean isNamedIn(Item item) {
     return belief == null
-        || belief
-            .answer(item.form(), item.scenario())
-            .flatMap(value -> namedBy(item, value))
-            .map(belief::equals)
-            .orElse(true);
+        || item.led(belief).flatMap(given -> namedBy(item, given)).map(belief::equals).orElse(true);
   }
 
-  /** Empty where the item does not offer the value, and where it is the right one. */
-  private static Optional<Misconception> namedBy(Item item, String value) {
-    return item.options().stream()
-        .filter(option -> option.value().equals(value))
-        .findFirst()
-        .flatMap(option -> Optional.ofNullable(option.misconception()));
+  /** Empty where the answer is right. */
+  private static Optional<Misconception> namedBy(Item item, String given) {
+    return Optional.ofNullable(item.answer().grade(given).misconception());
   }
 }

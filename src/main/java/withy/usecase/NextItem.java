@@ -10,6 +10,7 @@ public final class NextItem {
   private final IssuedItems issuedItems;
   private final Responses responses;
   private final Issuing issuing;
+  private final ItemSource source;
 
   public NextItem(
       SchoolClasses classes,
@@ -17,12 +18,14 @@ public final class NextItem {
       IssuedItems issuedItems,
       Responses responses,
       Clock clock,
-      Secrets secrets) {
+      Secrets secrets,
+      ItemSource source) {
     this.classes = classes;
     this.assignments = assignments;
     this.issuedItems = issuedItems;
     this.responses = responses;
-    this.issuing = new Issuing(responses, clock, secrets);
+    this.issuing = new Issuing(responses, clock, secrets, source);
+    this.source = source;
   }
 
   /**
@@ -38,7 +41,7 @@ public final class NextItem {
             .filter(found -> found.schoolClass().equals(learner.schoolClass()))
             .orElseThrow(() -> new Refused(Reason.UNKNOWN_ASSIGNMENT));
     return issue(learner, assignment)
-        .map(found -> IssuedItem.of(found, Issuing.redraw(found, assignment)));
+        .map(found -> IssuedItem.of(found, Issuing.redraw(source, found, assignment)));
   }
 
   private Optional<Issue> issue(LearnerCaller learner, Assignment assignment) {

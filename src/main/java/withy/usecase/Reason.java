@@ -36,6 +36,12 @@ public enum Reason {
   OUTDATED_ITEM,
   /** The item offers no such option. */
   UNKNOWN_OPTION,
+  /** What was typed is no number; the detail is the symbol of the unit that is asked for. */
+  NO_NUMBER,
+  /** The number is followed by another unit; the detail is the symbol of the right one. */
+  OTHER_UNIT,
+  /** A part is missing of the mark that is put together; the detail is the word for it. */
+  INCOMPLETE_ANSWER,
   /** No drill set has this id. */
   UNKNOWN_DRILL_SET,
   /** The composition allows no item under the practice of the class. */

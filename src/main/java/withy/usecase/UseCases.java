@@ -1,6 +1,7 @@
 package withy.usecase;
 
 import java.time.Clock;
+import withy.core.item.ItemGenerator;
 
 /** All use cases, over one set of ports. */
 public record UseCases(
@@ -16,8 +17,14 @@ public record UseCases(
     ReviewClass reviewClass,
     OwnStanding ownStanding) {
 
-  /** The use cases over what is kept in these ports. */
+  /** The use cases over what is kept in these ports, with items that are drawn from seeds. */
   public static UseCases over(Ports ports, Passwords passwords, Clock clock, Secrets secrets) {
+    return over(ports, passwords, clock, secrets, ItemGenerator::item);
+  }
+
+  /** The use cases over what is kept in these ports, with items from a source. */
+  public static UseCases over(
+      Ports ports, Passwords passwords, Clock clock, Secrets secrets, ItemSource source) {
     OpenClass openClass = new OpenClass(ports.classes(), secrets);
     ClassReviews reviews = new ClassReviews(ports.responses());
     return new UseCases(
@@ -25,7 +32,7 @@ public record UseCases(
         new SignIn(ports.instructors(), ports.sessions(), passwords, clock, secrets),
         openClass,
         new JoinClass(ports.classes(), ports.learners(), ports.sessions(), clock, secrets),
-        new ComposeDrill(),
+        new ComposeDrill(source),
         new AssignDrill(
             openClass, ports.learners(), ports.assignments(), ports.responses(), clock, secrets),
         new ListAssignments(ports.assignments(), ports.responses()),
@@ -35,8 +42,9 @@ public record UseCases(
             ports.issuedItems(),
             ports.responses(),
             clock,
-            secrets),
-        new AnswerItem(ports.assignments(), ports.issuedItems(), ports.responses(), clock),
+            secrets,
+            source),
+        new AnswerItem(ports.assignments(), ports.issuedItems(), ports.responses(), clock, source),
         new ReviewClass(openClass, ports.learners(), reviews),
         new OwnStanding(reviews));
   }

@@ -32,7 +32,7 @@ class AnswerItemTest {
 
     assertThat(answered.repeated()).isFalse();
     assertThat(answered.feedback().correct()).isTrue();
-    assertThat(answered.feedback().keyToken()).isEqualTo(School.token(item, item.item().key()));
+    assertThat(answered.feedback().key()).isEqualTo(School.given(item, item.item().key()));
     assertThat(answered.feedback().mistook()).isNull();
     Response stored =
         school.cases.reviewClass().responses(school.instructor(), tuesday.id()).get(0);
@@ -80,14 +80,14 @@ class AnswerItemTest {
   void givesTheSameFeedbackWhenTheSameAnswerComesAgain() {
     IssuedItem item = school.next(tern, drill);
     UUID id = UUID.randomUUID();
-    String first = School.token(item, item.item().key());
+    Given first = School.given(item, item.item().key());
     AnswerItem.Answered stored = school.cases.answerItem().answer(tern, id, item.id(), first, 10);
 
     AnswerItem.Answered again =
         school
             .cases
             .answerItem()
-            .answer(tern, id, item.id(), School.token(item, School.wrong(item)), 10);
+            .answer(tern, id, item.id(), School.given(item, School.wrong(item)), 10);
 
     assertThat(again.repeated()).isTrue();
     assertThat(again.feedback()).isEqualTo(stored.feedback());
@@ -147,7 +147,8 @@ class AnswerItemTest {
     long day = 24L * 60 * 60 * 1000;
 
     assertRefused(
-        Reason.UNKNOWN_OPTION, () -> answers.answer(tern, UUID.randomUUID(), item, "x", 10));
+        Reason.UNKNOWN_OPTION,
+        () -> answers.answer(tern, UUID.randomUUID(), item, new Given.Text("x"), 10));
     assertRefused(Reason.MALFORMED, () -> answers.answer(tern, UUID.randomUUID(), item, null, -1));
     assertRefused(
         Reason.MALFORMED, () -> answers.answer(tern, UUID.randomUUID(), item, null, day + 1));
@@ -168,7 +169,7 @@ class AnswerItemTest {
   @Test
   void storesOneOfFortyAnswersThatComeAtOnce() throws Exception {
     IssuedItem item = school.next(tern, drill);
-    String token = School.token(item, item.item().key());
+    Given token = School.given(item, item.item().key());
     AnswerItem answers = school.cases.answerItem();
 
     List<String> outcomes =

@@ -1,10 +1,13 @@
 package withy.usecase;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.util.List;
 import java.util.Random;
 import java.util.UUID;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
+import withy.core.item.ItemGenerator;
 import withy.core.mark.Practice;
 
 /** A server that is set up, with people in it; what is kept is as real as the ports are. */
@@ -19,20 +22,25 @@ public final class School {
   final Ports ports;
   final UseCases cases;
 
-  private School(Ports ports, Secrets secrets) {
+  private School(Ports ports, Secrets secrets, ItemSource source) {
     this.ports = ports;
     this.secrets = secrets;
-    this.cases = UseCases.over(ports, CHEAP, clock, secrets);
+    this.cases = UseCases.over(ports, CHEAP, clock, secrets, source);
   }
 
   /** People over these ports. */
   public static School over(Ports ports) {
-    return new School(ports, Secrets.secure());
+    return new School(ports, Secrets.secure(), ItemGenerator::item);
+  }
+
+  /** People over these ports, who are asked items from a source. */
+  public static School over(Ports ports, ItemSource source) {
+    return new School(ports, Secrets.secure(), source);
   }
 
   /** People over these ports, where ids, codes and items come from a seed. */
   public static School over(Ports ports, long seed) {
-    return new School(ports, new Secrets(new Random(seed)));
+    return new School(ports, new Secrets(new Random(seed)), ItemGenerator::item);
   }
 
   public UseCases cases() {
@@ -78,7 +86,7 @@ public final class School {
   public AnswerItem.Answered answer(LearnerCaller learner, IssuedItem item, String value) {
     return cases
         .answerItem()
-        .answer(learner, UUID.randomUUID(), item.id(), token(item, value), 4_000);
+        .answer(learner, UUID.randomUUID(), item.id(), given(item, value), 4_000);
   }
 
   /** Answers the next items of a drill, all of them right. */
@@ -89,12 +97,10 @@ public final class School {
     }
   }
 
-  static String token(IssuedItem item, String value) {
-    return item.options().stream()
-        .filter(each -> each.option().value().equals(value))
-        .map(OpaqueOption::token)
-        .findFirst()
-        .orElseThrow();
+  /** How a learner gives the answer that a word stands for. */
+  static Given given(IssuedItem item, String word) {
+    assertThat(item.item().answer().accepts(word)).isTrue();
+    return AnswerReading.given(item, word);
   }
 
   /** The value of some wrong option. */

@@ -9,8 +9,10 @@ import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import io.javalin.http.Context;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -124,6 +126,13 @@ final class Body {
   Body object(String field) {
     JsonNode value = required(field);
     return value.isObject() ? new Body(value, path + field + ".") : malformed(field);
+  }
+
+  /** The names of all fields, in the order in which they were sent. */
+  List<String> fields() {
+    List<String> names = new ArrayList<>();
+    object.fieldNames().forEachRemaining(names::add);
+    return names;
   }
 
   /** Declines the call because of a field. */

@@ -1,11 +1,15 @@
 package withy.web.api;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import withy.usecase.AnswerItem;
+import withy.usecase.Given;
 import withy.usecase.IssuedItem;
 import withy.usecase.ListAssignments.OwnAssignment;
 import withy.usecase.UseCases;
@@ -70,7 +74,7 @@ final class DrillApi implements RouteGroup {
     Body body = Body.of(visit.context());
     UUID id = id(body);
     String item = body.text("item");
-    String option = body.textOrNull("option");
+    Given option = given(body);
     long shownMillis = body.wholeNumber("shownMs");
     body.requireNothingElse();
     AnswerItem.Answered answered =
@@ -80,6 +84,27 @@ final class DrillApi implements RouteGroup {
     }
     int status = answered.repeated() ? 200 : 201;
     Json.answer(visit.context(), status, items.feedback(answered.feedback()));
+  }
+
+  /** A word, a number, or a word for each part; null for "not sure". */
+  private static @Nullable Given given(Body body) {
+    JsonNode option = body.required("option");
+    if (option.isNull()) {
+      return null;
+    }
+    if (option.isTextual() || option.isNumber()) {
+      return new Given.Text(option.asText());
+    }
+    return option.isObject() ? parts(body) : body.malformed("option");
+  }
+
+  private static Given parts(Body body) {
+    Map<String, String> tokens = new LinkedHashMap<>();
+    Body parts = body.object("option");
+    for (String slot : parts.fields()) {
+      tokens.put(slot, parts.text(slot));
+    }
+    return new Given.Parts(tokens);
   }
 
   private static UUID id(Body body) {

@@ -1,12 +1,16 @@
 package withy.web.api;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import withy.core.item.Quantity;
 import withy.drawing.ItemPicture;
 import withy.drawing.Svg;
 import withy.usecase.Feedback;
+import withy.usecase.Given;
 import withy.usecase.IssuedItem;
 import withy.usecase.OpaqueOption;
+import withy.usecase.OpaqueSlot;
 import withy.wording.ItemWording;
 import withy.wording.Wording;
 
@@ -28,13 +32,20 @@ final class ItemJson {
       @Nullable String plan,
       int position,
       List<String> facts,
-      List<Choice> options) {}
+      List<Choice> options,
+      @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Asked answer,
+      @JsonInclude(JsonInclude.Include.NON_EMPTY) List<SlotJson> slots) {}
 
   record Choice(String value, String text) {}
 
+  /** That a number is asked for, and in which unit. */
+  record Asked(String unit) {}
+
+  record SlotJson(String slot, String text, List<Choice> choices) {}
+
   record FeedbackJson(
       boolean correct,
-      String key,
+      Object key,
       String keyText,
       String explanation,
       @Nullable String misconception,
@@ -51,17 +62,37 @@ final class ItemJson {
         plan == null ? null : plan.text(),
         issued.position(),
         words.facts(issued.item()),
-        issued.options().stream().map(this::choice).toList());
+        issued.options().stream().map(this::choice).toList(),
+        issued.item().answer() instanceof Quantity quantity
+            ? new Asked(quantity.unit().symbol())
+            : null,
+        issued.slots().stream().map(this::slot).toList());
+  }
+
+  private SlotJson slot(OpaqueSlot slot) {
+    List<Choice> choices =
+        slot.parts().stream()
+            .map(each -> new Choice(each.token(), wording.text(each.part().text())))
+            .toList();
+    return new SlotJson(slot.feature().id(), wording.name(slot.feature()), choices);
   }
 
   private Choice choice(OpaqueOption offered) {
     return new Choice(offered.token(), wording.text(offered.option().text()));
   }
 
+  /** A word, or a word for each slot. */
+  private static Object key(Given key) {
+    if (key instanceof Given.Parts parts) {
+      return parts.tokens();
+    }
+    return ((Given.Text) key).text();
+  }
+
   FeedbackJson feedback(Feedback feedback) {
     return new FeedbackJson(
         feedback.correct(),
-        feedback.keyToken(),
+        key(feedback.key()),
         wording.text(feedback.keyText()),
         wording.text(feedback.explanation()),
         feedback.misconception() == null ? null : feedback.misconception().id(),

@@ -5,8 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import withy.core.Term;
+import withy.core.item.Assembly;
+import withy.core.item.Feature;
 import withy.core.item.Form;
 import withy.core.item.Item;
+import withy.core.item.Part;
 import withy.core.light.LightCharacter;
 import withy.core.mark.Appearance;
 import withy.core.mark.BodyShape;
@@ -28,8 +31,14 @@ public final class ItemPictures {
     this.wording = wording;
   }
 
-  /** What a learner sees when asked: the view and, where it adds something, the plan. */
+  /**
+   * What a learner sees when asked: the view and, where it adds something, the plan; nothing where
+   * a mark is to be put together.
+   */
   public List<Svg> asked(Item item) {
+    if (item.answer() instanceof Assembly) {
+      return List.of();
+    }
     ItemPicture drawn = ItemPicture.question(item);
     List<Svg> pictures = new ArrayList<>();
     pictures.add(drawn.view().named(name(item)));
@@ -47,6 +56,18 @@ public final class ItemPictures {
     }
     Appearance mark = item.scenario().mark().appearance();
     return view == View.NEAR ? MarkDrawing.near(mark, null) : MarkDrawing.distant(mark);
+  }
+
+  /** A part of a mark to be put together; empty where words say more than a picture. */
+  public Optional<Svg> part(Feature feature, Part part) {
+    return feature == Feature.LIGHT
+        ? Optional.empty()
+        : Optional.ofNullable(part.look()).map(each -> MarkDrawing.near(each, null));
+  }
+
+  /** A mark by day. */
+  public Svg mark(Appearance mark) {
+    return MarkDrawing.near(mark, null).named(wording.text("page.picture.near"));
   }
 
   /** What a learner sees after the answer, without the plan. */

@@ -1,9 +1,12 @@
 package withy.web.pages.instructor;
 
 import java.util.List;
+import withy.core.item.Assembly;
+import withy.core.item.Grade;
 import withy.core.item.Item;
 import withy.core.item.Misconception;
-import withy.core.item.Option;
+import withy.core.item.Quantity;
+import withy.drawing.Svg;
 import withy.web.pages.ItemPictures;
 import withy.wording.ItemWording;
 import withy.wording.Wording;
@@ -21,22 +24,33 @@ final class Specimens {
   }
 
   Specimen of(Item item) {
-    List<KeyedOption> options = item.options().stream().map(each -> option(item, each)).toList();
+    List<KeyedOption> options =
+        item.answer().foreseen().stream().map(each -> keyed(item, each)).toList();
     return new Specimen(
-        pictures.asked(item),
-        wording.name(item.measures()),
-        items.prompt(item),
-        items.facts(item),
-        options);
+        shown(item), wording.name(item.measures()), items.prompt(item), items.facts(item), options);
   }
 
-  private KeyedOption option(Item item, Option option) {
-    boolean key = option.value().equals(item.key());
-    return new KeyedOption(items.option(option), key, behind(option));
+  /** What a learner sees, and in place of nothing the mark that is right. */
+  private List<Svg> shown(Item item) {
+    return item.answer() instanceof Assembly assembly
+        ? assembly.appearance(assembly.key()).map(pictures::mark).stream().toList()
+        : pictures.asked(item);
   }
 
-  private String behind(Option option) {
-    Misconception belief = option.misconception();
+  private KeyedOption keyed(Item item, String given) {
+    Grade grade = item.answer().grade(given);
+    return new KeyedOption(text(item, given, grade.correct()), grade.correct(), behind(grade));
+  }
+
+  private String text(Item item, String given, boolean key) {
+    String text = wording.text(item.answer().text(given));
+    return key && item.answer() instanceof Quantity quantity
+        ? wording.text("page.item.give-or-take", text, quantity.toleranceText())
+        : text;
+  }
+
+  private String behind(Grade grade) {
+    Misconception belief = grade.misconception();
     return belief == null ? wording.text("page.compose.key") : wording.name(belief);
   }
 }

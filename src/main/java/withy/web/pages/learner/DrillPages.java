@@ -4,8 +4,10 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import withy.usecase.Feedback;
+import withy.usecase.Given;
 import withy.usecase.IssuedItem;
 import withy.usecase.LearnerCaller;
 import withy.usecase.ListAssignments.OwnAssignment;
@@ -26,7 +28,6 @@ import withy.web.pages.PageRenderer;
 
 /** The pages on which a learner drills. */
 public final class DrillPages implements RouteGroup {
-  private static final String NOT_SURE = "not-sure";
   private static final String STILL = "still";
 
   private final PageRenderer pages;
@@ -35,6 +36,7 @@ public final class DrillPages implements RouteGroup {
   private final Metrics metrics;
   private final Clock clock;
   private final DrillViews views;
+  private final Problems problems;
 
   public DrillPages(
       PageRenderer pages, UseCases useCases, Limits limits, Metrics metrics, Clock clock) {
@@ -44,6 +46,7 @@ public final class DrillPages implements RouteGroup {
     this.metrics = metrics;
     this.clock = clock;
     this.views = new DrillViews(pages);
+    this.problems = new Problems(pages.wording());
   }
 
   @Override
@@ -70,7 +73,8 @@ public final class DrillPages implements RouteGroup {
     OwnAssignment assignment = assignment(visit);
     Optional<IssuedItem> item = useCases.nextItem().next(visit.learner(), assignment.id());
     if (item.isPresent()) {
-      ItemView view = item(visit, assignment, item.get(), UUID.randomUUID().toString());
+      String response = UUID.randomUUID().toString();
+      ItemView view = item(visit, assignment, item.get(), response, TypedAnswer.NONE);
       pages.show(visit, "drill/item", title(view), view);
     } else {
       EndView view = views.end(assignment, useCases.ownStanding().of(visit.learner()));
@@ -83,48 +87,55 @@ public final class DrillPages implements RouteGroup {
     Form form = Form.of(visit);
     OwnAssignment assignment = assignment(visit);
     String item = form.text("item");
-    String chosen = form.text("option");
-    if (chosen.isEmpty()) {
-      chooseFirst(visit, form, assignment);
+    TypedAnswer typed = TypedAnswer.of(form);
+    if (typed.isNothing() || typed.saysTwoThings()) {
+      askAgain(visit, form, assignment, each -> problems.missing(each, typed));
       return;
     }
     try {
-      take(visit.learner(), form, item, token(chosen));
+      take(visit.learner(), form, item, typed.given());
       visit.goTo(feedbackOf(assignment, item));
     } catch (Refused refused) {
-      settle(visit, refused, assignment, item);
+      settle(visit, form, refused, assignment);
     }
   }
 
-  private void take(LearnerCaller learner, Form form, String item, @Nullable String token) {
+  private void take(LearnerCaller learner, Form form, String item, @Nullable Given given) {
     UUID response = response(form);
     long shown = shownMillis(form);
-    if (!useCases.answerItem().answer(learner, response, item, token, shown).repeated()) {
+    if (!useCases.answerItem().answer(learner, response, item, given, shown).repeated()) {
       metrics.count("answers");
     }
   }
 
   /** An item that was answered before shows what came of it; one that is gone, the next. */
-  private void settle(Visit visit, Refused refused, OwnAssignment assignment, String item) {
-    Reason reason = refused.reason();
-    if (reason == Reason.ALREADY_ANSWERED) {
-      visit.goTo(feedbackOf(assignment, item));
-    } else if (reason == Reason.UNKNOWN_OPTION) {
-      visit.goTo("/drills/" + assignment.id());
-    } else {
-      throw refused;
+  private void settle(Visit visit, Form form, Refused refused, OwnAssignment assignment) {
+    switch (refused.reason()) {
+      case ALREADY_ANSWERED -> visit.goTo(feedbackOf(assignment, form.text("item")));
+      case UNKNOWN_OPTION -> visit.goTo("/drills/" + assignment.id());
+      case NO_NUMBER, OTHER_UNIT -> {
+        Object unit = refused.details().get(0);
+        askAgain(visit, form, assignment, i -> problems.unreadable(refused.reason(), unit));
+      }
+      case INCOMPLETE_ANSWER ->
+          askAgain(visit, form, assignment, i -> problems.missing(i, TypedAnswer.of(form)));
+      default -> throw refused;
     }
   }
 
-  private void chooseFirst(Visit visit, Form form, OwnAssignment assignment) {
+  private void askAgain(
+      Visit visit,
+      Form form,
+      OwnAssignment assignment,
+      Function<IssuedItem, List<FieldProblem>> wrong) {
     Optional<IssuedItem> item = useCases.nextItem().next(visit.learner(), assignment.id());
     if (item.isEmpty() || !item.get().id().equals(form.text("item"))) {
       visit.goTo("/drills/" + assignment.id());
       return;
     }
-    ItemView view = item(visit, assignment, item.get(), form.text("response"));
-    FieldProblem problem = new FieldProblem("option", text("page.item.choose"));
-    pages.showAgain(visit, "drill/item", title(view), view, List.of(problem));
+    TypedAnswer typed = TypedAnswer.of(form);
+    ItemView view = item(visit, assignment, item.get(), form.text("response"), typed);
+    pages.showAgain(visit, "drill/item", title(view), view, wrong.apply(item.get()));
   }
 
   private void feedback(Visit visit) {
@@ -144,9 +155,14 @@ public final class DrillPages implements RouteGroup {
     pages.show(visit, "drill/feedback", view.verdict(), view);
   }
 
-  private ItemView item(Visit visit, OwnAssignment assignment, IssuedItem item, String responseId) {
+  private ItemView item(
+      Visit visit,
+      OwnAssignment assignment,
+      IssuedItem item,
+      String responseId,
+      TypedAnswer typed) {
     boolean still = STILL.equals(visit.context().queryParam("light"));
-    return views.item(assignment, item, responseId, clock.millis(), still);
+    return views.item(assignment, item, responseId, clock.millis(), still, typed);
   }
 
   private String title(ItemView view) {
@@ -171,10 +187,6 @@ public final class DrillPages implements RouteGroup {
     } catch (IllegalArgumentException malformed) {
       throw Declined.field(Fault.MALFORMED_FIELD, "response");
     }
-  }
-
-  private static @Nullable String token(String chosen) {
-    return chosen.equals(NOT_SURE) ? null : chosen;
   }
 
   /** As the script measured it, else from the time at which the page was made. */

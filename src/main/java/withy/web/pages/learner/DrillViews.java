@@ -4,9 +4,10 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import withy.core.item.Assembly;
 import withy.core.item.Form;
 import withy.core.item.Item;
-import withy.core.item.Option;
+import withy.core.item.Quantity;
 import withy.core.scenario.Situation;
 import withy.core.scenario.TimeOfDay;
 import withy.core.scenario.View;
@@ -26,12 +27,14 @@ final class DrillViews {
   private final Wording wording;
   private final ItemWording items;
   private final ItemPictures pictures;
+  private final AnswerViews answers;
 
   DrillViews(PageRenderer pages) {
     this.pages = pages;
     this.wording = pages.wording();
     this.items = new ItemWording(wording);
     this.pictures = new ItemPictures(wording);
+    this.answers = new AnswerViews(wording, pictures);
   }
 
   DrillsView drills(
@@ -55,7 +58,12 @@ final class DrillViews {
   }
 
   ItemView item(
-      OwnAssignment drill, IssuedItem issued, String responseId, long now, boolean still) {
+      OwnAssignment drill,
+      IssuedItem issued,
+      String responseId,
+      long now,
+      boolean still,
+      TypedAnswer typed) {
     Item item = issued.item();
     Situation situation = item.scenario().situation();
     return new ItemView(
@@ -72,12 +80,15 @@ final class DrillViews {
         items.facts(item),
         issued.options().stream()
             .map(each -> new Choice(each.token(), items.option(each.option())))
-            .toList());
+            .toList(),
+        answers.number(item, typed),
+        answers.slots(issued, typed),
+        typed.isUnsure());
   }
 
   FeedbackView feedback(OwnAssignment drill, Feedback feedback) {
     Item item = feedback.issued().item();
-    Option chosen = feedback.chosen() == null ? null : item.option(feedback.chosen());
+    String chosen = feedback.chosen();
     return new FeedbackView(
         drill.id(),
         title(drill),
@@ -86,9 +97,11 @@ final class DrillViews {
         feedback.correct(),
         verdict(feedback),
         item.scenario().situation().time() == TimeOfDay.NIGHT,
-        chosen == null ? wording.text("page.item.not-sure") : items.option(chosen),
+        chosen == null ? wording.text("page.item.not-sure") : answers.said(item, chosen),
+        !feedback.correct() || item.answer() instanceof Quantity,
         wording.text(keyLabel(item)),
-        items.option(item.option(item.key())),
+        answers.key(item),
+        answers.parts(item, chosen),
         shown(item, chosen),
         items.facts(item),
         wording.text(feedback.explanation()),
@@ -102,8 +115,11 @@ final class DrillViews {
     return wording.text("page.feedback." + (feedback.correct() ? "right" : "wrong"));
   }
 
-  private List<Shown> shown(Item item, @Nullable Option chosen) {
-    String value = chosen == null ? null : chosen.value();
+  private List<Shown> shown(Item item, @Nullable String chosen) {
+    if (item.answer() instanceof Assembly assembly) {
+      return marks(assembly, chosen);
+    }
+    String value = item.answer() instanceof Quantity ? null : chosen;
     boolean wrong = value != null && !value.equals(item.key());
     List<Shown> shown = new ArrayList<>();
     String seen = item.form() == Form.DIRECTION ? "page.feedback.angle" : "page.feedback.mark";
@@ -111,11 +127,27 @@ final class DrillViews {
     pictures
         .ways(item, value)
         .ifPresent(plan -> shown.add(new Shown(wording.text(ways(item, wrong)), plan)));
-    if (wrong && chosen != null) {
-      String named = wording.text("page.feedback.named", items.option(chosen));
-      pictures.takenFor(item, chosen.value()).ifPresent(svg -> shown.add(new Shown(named, svg)));
+    if (wrong && value != null) {
+      String named = wording.text("page.feedback.named", answers.said(item, value));
+      pictures.takenFor(item, value).ifPresent(svg -> shown.add(new Shown(named, svg)));
     }
     return shown;
+  }
+
+  /** The mark as it was put together, if it was not right, and the right one. */
+  private List<Shown> marks(Assembly assembly, @Nullable String chosen) {
+    List<Shown> shown = new ArrayList<>();
+    if (chosen != null && !chosen.equals(assembly.key())) {
+      shown(shown, "page.feedback.assembled", assembly, chosen);
+    }
+    shown(shown, "page.feedback.right-mark", assembly, assembly.key());
+    return shown;
+  }
+
+  private void shown(List<Shown> shown, String caption, Assembly assembly, String given) {
+    assembly
+        .appearance(given)
+        .ifPresent(mark -> shown.add(new Shown(wording.text(caption), pictures.mark(mark))));
   }
 
   private static String ways(Item item, boolean wrong) {
@@ -126,6 +158,9 @@ final class DrillViews {
   }
 
   private static String keyLabel(Item item) {
+    if (item.answer() instanceof Quantity) {
+      return "page.feedback.works-out";
+    }
     return switch (item.form()) {
       case SIDE, CHANNEL_CHOICE, CARDINAL_PASS -> "page.feedback.safe";
       default -> "page.feedback.key";

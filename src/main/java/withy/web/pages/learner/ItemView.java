@@ -1,6 +1,7 @@
 package withy.web.pages.learner;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import withy.drawing.Svg;
 
 /** One item to be answered. */
@@ -16,4 +17,7 @@ public record ItemView(
     boolean still,
     String prompt,
     List<String> facts,
-    List<Choice> choices) {}
+    List<Choice> choices,
+    @Nullable NumberField number,
+    List<SlotField> slots,
+    boolean unsure) {}

@@ -1,0 +1,96 @@
+package withy.usecase;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import withy.core.item.Assembly;
+import withy.core.item.Feature;
+import withy.core.item.Part;
+import withy.core.item.Quantity;
+import withy.core.item.UnreadableQuantity;
+
+/** Reads what a learner gives as the word by which an answer is kept, and the other way round. */
+final class AnswerReading {
+  private AnswerReading() {}
+
+  /**
+   * The word of an answer.
+   *
+   * @throws Refused UNKNOWN_OPTION, NO_NUMBER, OTHER_UNIT, INCOMPLETE_ANSWER
+   */
+  static String word(IssuedItem issued, Given given) {
+    if (issued.item().answer() instanceof Quantity quantity) {
+      return number(quantity, given);
+    }
+    if (issued.item().answer() instanceof Assembly assembly) {
+      return assembled(issued, assembly, given);
+    }
+    return option(issued, given);
+  }
+
+  private static String option(IssuedItem issued, Given given) {
+    return issued.options().stream()
+        .filter(each -> given.equals(new Given.Text(each.token())))
+        .map(each -> each.option().value())
+        .findFirst()
+        .orElseThrow(() -> new Refused(Reason.UNKNOWN_OPTION));
+  }
+
+  private static String number(Quantity quantity, Given given) {
+    String symbol = quantity.unit().symbol();
+    if (!(given instanceof Given.Text typed)) {
+      throw new Refused(Reason.NO_NUMBER, symbol);
+    }
+    try {
+      return quantity.read(typed.text());
+    } catch (UnreadableQuantity unreadable) {
+      throw new Refused(reason(unreadable), symbol);
+    }
+  }
+
+  private static Reason reason(UnreadableQuantity unreadable) {
+    return switch (unreadable.flaw()) {
+      case NO_NUMBER -> Reason.NO_NUMBER;
+      case OTHER_UNIT -> Reason.OTHER_UNIT;
+    };
+  }
+
+  private static String assembled(IssuedItem issued, Assembly assembly, Given given) {
+    Map<String, String> tokens = given instanceof Given.Parts parts ? parts.tokens() : Map.of();
+    Map<Feature, String> chosen = new LinkedHashMap<>();
+    for (OpaqueSlot slot : issued.slots()) {
+      @Nullable String token = tokens.get(slot.feature().id());
+      if (token == null) {
+        throw new Refused(Reason.INCOMPLETE_ANSWER, slot.feature().id());
+      }
+      chosen.put(slot.feature(), slot.value(token));
+    }
+    if (chosen.size() != tokens.size()) {
+      throw new Refused(Reason.UNKNOWN_OPTION);
+    }
+    return assembly.word(chosen);
+  }
+
+  /** What a learner gives for the answer that a word stands for. */
+  static Given given(IssuedItem issued, String word) {
+    if (issued.item().answer() instanceof Assembly assembly) {
+      return parts(issued, assembly.parts(word));
+    }
+    return issued.options().stream()
+        .filter(each -> each.option().value().equals(word))
+        .map(each -> new Given.Text(each.token()))
+        .findFirst()
+        .orElseGet(() -> new Given.Text(word));
+  }
+
+  private static Given parts(IssuedItem issued, Map<Feature, Part> parts) {
+    Map<String, String> tokens = new LinkedHashMap<>();
+    for (OpaqueSlot slot : issued.slots()) {
+      @Nullable Part part = parts.get(slot.feature());
+      if (part != null) {
+        tokens.put(slot.feature().id(), slot.token(part));
+      }
+    }
+    return new Given.Parts(tokens);
+  }
+}
