@@ -57,6 +57,9 @@ public record ItemPicture(Svg view, @Nullable Svg plan) {
     if (item.answer() instanceof Assembly) {
       return new ItemPicture(MarkDrawing.openWater(), null);
     }
+    if (scenario.lookout() != null) {
+      return new ItemPicture(LookoutPicture.of(scenario.lookout(), lettering, answered), null);
+    }
     if (item.form() == Form.DIRECTION || scenario.marks().isEmpty()) {
       return new ItemPicture(WaterPlan.of(situation, lettering, answered), null);
     }

@@ -47,12 +47,13 @@ class ItemPictureTest {
 
   @ParameterizedTest
   @EnumSource(Practice.class)
-  void writesOnlyBearingsSecondsAndTheLabelIntoAQuestion(Practice practice) {
+  void writesOnlyFiguresLettersOfTheChartAndTheLabelIntoAQuestion(Practice practice) {
     for (Item item : items(practice)) {
       List<SightedMark> marks = item.scenario().marks();
       String label = marks.isEmpty() ? null : marks.get(0).label();
       for (Svg each : both(ItemPicture.question(item))) {
-        assertThat(texts(each)).allMatch(w -> w.matches("[0-9.]+|[NESWs]") || w.equals(label));
+        assertThat(texts(each))
+            .allMatch(w -> w.matches("[0-9.]+(m|ft)?|[NESWRGs]") || w.equals(label));
       }
     }
   }
