@@ -16,6 +16,7 @@ import withy.core.mark.Appearance;
 import withy.core.mark.Board;
 import withy.core.mark.Colour;
 import withy.core.mark.Topmark;
+import withy.core.scenario.Scenario;
 import withy.core.scenario.SightedMark;
 import withy.core.scenario.Situation;
 import withy.wording.ItemWording;
@@ -51,7 +52,7 @@ public final class ItemJson {
     term("practice", item.scenario().practice());
     json.writeStringField("region", item.scenario().practice().region().name());
     concepts(item.concepts());
-    situation(item.scenario().situation());
+    situation(item.scenario());
     json.writeArrayFieldStart("marks");
     for (SightedMark each : item.scenario().marks()) {
       mark(each);
@@ -71,7 +72,8 @@ public final class ItemJson {
     json.writeEndArray();
   }
 
-  private void situation(Situation situation) throws IOException {
+  private void situation(Scenario scenario) throws IOException {
+    Situation situation = scenario.situation();
     json.writeObjectFieldStart("situation");
     bearing("heading", situation.heading());
     term("travel", situation.travel());
@@ -83,6 +85,7 @@ public final class ItemJson {
       term("setting", situation.setting());
       bearing("generalBearing", situation.general());
     }
+    new LookoutJson(json).write(scenario, scenario.lookout());
     json.writeEndObject();
   }
 

@@ -42,10 +42,14 @@ public final class ItemWording {
   }
 
   /**
-   * The situation in short facts: region, heading, with or against, channel wanted, day or night.
+   * The situation in short facts: region, heading, with or against, channel wanted, day or night;
+   * where a light ashore is asked about, what chart and light list say of it.
    */
   public List<String> facts(Item item) {
     Situation situation = item.scenario().situation();
+    if (item.scenario().lookout() != null) {
+      return new LookoutFacts(wording).of(item.scenario(), item.scenario().lookout());
+    }
     List<String> facts = new ArrayList<>();
     facts.add(wording.text("fact.region", item.scenario().practice().region()));
     facts.add(wording.text("fact.heading", situation.heading()));

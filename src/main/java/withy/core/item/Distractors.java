@@ -64,6 +64,19 @@ final class Distractors {
     return options;
   }
 
+  /** Where the beliefs lead as numbers, in an order of chance: of equals the first is named. */
+  List<Quantity.Belief> numbers() {
+    List<Quantity.Belief> numbers = new ArrayList<>();
+    for (Map.Entry<String, List<Misconception>> each : ways.entrySet()) {
+      for (Misconception belief : each.getValue()) {
+        numbers.add(
+            new Quantity.Belief(
+                Double.parseDouble(each.getKey()), belief, belief.mistook(scenario)));
+      }
+    }
+    return task.chance().shuffled(numbers);
+  }
+
   private Misconception one(List<Misconception> beliefs) {
     List<Misconception> near = new ArrayList<>(beliefs.size());
     for (Misconception each : beliefs) {

@@ -1,5 +1,6 @@
 package withy.core.item;
 
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import withy.core.Term;
@@ -7,7 +8,9 @@ import withy.core.light.LightCharacter;
 import withy.core.mark.MarkKind;
 import withy.core.mark.MarkingRules;
 import withy.core.mark.Quadrant;
+import withy.core.scenario.RangeLookout;
 import withy.core.scenario.Scenario;
+import withy.core.scenario.SectorLookout;
 
 /**
  * A belief applied to one form of question.
@@ -29,6 +32,26 @@ record Formula(Form form, Function<Scenario, @Nullable String> answer) {
   /** Which character a light is read as. */
   static Formula light(Function<LightCharacter, @Nullable LightCharacter> belief) {
     return new Formula(Form.LIGHT, scenario -> light(scenario, belief));
+  }
+
+  /** How far off a light is seen, in nautical miles. */
+  static Formula range(Function<RangeLookout, @Nullable Double> belief) {
+    return new Formula(
+        Form.LIGHT,
+        scenario ->
+            scenario.lookout() instanceof RangeLookout lookout
+                ? RangeWriter.word(belief.apply(lookout))
+                : null);
+  }
+
+  /** What is seen of a light with sectors, or where a sector ends. */
+  static Formula sector(BiFunction<Scenario, SectorLookout, @Nullable String> belief) {
+    return new Formula(
+        Form.LIGHT,
+        scenario ->
+            scenario.lookout() instanceof SectorLookout lookout
+                ? belief.apply(scenario, lookout)
+                : null);
   }
 
   /** Where to pass a cardinal mark. */

@@ -18,7 +18,9 @@ final class Menu {
           new ChannelChoiceWriter(),
           new CardinalPassWriter(),
           new DirectionWriter(),
-          new LightWriter());
+          new LightWriter(),
+          new RangeWriter(),
+          new SectorWriter());
 
   private static final Map<Practice, Menu> MENUS = new EnumMap<>(Practice.class);
 

@@ -10,6 +10,7 @@ import static withy.core.item.Concept.LATERAL_LIGHT;
 import static withy.core.item.Concept.LATERAL_SHAPE;
 import static withy.core.item.Concept.LATERAL_SIDE;
 import static withy.core.item.Concept.LIGHT_CHARACTER;
+import static withy.core.item.Concept.LIGHT_RANGE;
 import static withy.core.item.Concept.PREFERRED_CHANNEL;
 import static withy.core.item.Concept.REGION;
 import static withy.core.item.Concept.SAFE_WATER;
@@ -22,6 +23,8 @@ import static withy.core.item.Formula.light;
 import static withy.core.item.Formula.of;
 import static withy.core.item.Formula.pass;
 import static withy.core.item.Formula.passAs;
+import static withy.core.item.Formula.range;
+import static withy.core.item.Formula.sector;
 
 import java.util.List;
 import java.util.Optional;
@@ -225,6 +228,28 @@ public enum Misconception implements Term {
       List.of(EMERGENCY_WRECK),
       of(SIDE, SideBeliefs::stripesMeanSafeWater),
       kind(KindBeliefs::stripesMeanSafeWater)),
+  /** M27: reads the limits of sectors as bearings from the light. */
+  SECTOR_FROM_THE_LIGHT(List.of(LIGHT_RANGE), sector(SectorBeliefs::fromTheLight)),
+  /** Takes a bearing off the bow for a true one. */
+  RELATIVE_READ_AS_TRUE(List.of(LIGHT_RANGE), sector(SectorBeliefs::relativeReadAsTrue)),
+  /** Turns a bearing off the bow to the wrong hand. */
+  BOW_HAND_SWAPPED(List.of(LIGHT_RANGE), sector(SectorBeliefs::bowHandSwapped)),
+  /** Takes the sectors beside a fairway to have the colours of the other region. */
+  SECTOR_COLOURS_SWAPPED(List.of(LIGHT_RANGE, REGION), sector(SectorBeliefs::coloursSwapped)),
+  /** M28: takes the nominal range for the distance at which a light is seen. */
+  NOMINAL_IS_VISIBLE(List.of(LIGHT_RANGE), range(RangeBeliefs::nominalIsVisible)),
+  /** M29: counts the distance to the horizon from the light alone. */
+  EYE_HEIGHT_IGNORED(List.of(LIGHT_RANGE), range(RangeBeliefs::eyeHeightIgnored)),
+  /** Adds the heights before taking the root. */
+  HEIGHTS_ADDED_FIRST(List.of(LIGHT_RANGE), range(RangeBeliefs::heightsAddedFirst)),
+  /** Takes the coefficient of feet for metres, or the reverse. */
+  HEIGHT_UNIT_MIXED(List.of(LIGHT_RANGE), range(RangeBeliefs::heightUnitMixed)),
+  /** Takes the nominal range for the luminous one whatever the visibility. */
+  VISIBILITY_IGNORED(List.of(LIGHT_RANGE), range(RangeBeliefs::visibilityIgnored)),
+  /** Forgets that the light may be below the horizon. */
+  HORIZON_IGNORED(List.of(LIGHT_RANGE), range(RangeBeliefs::horizonIgnored)),
+  /** Takes a light to be seen as soon as it is above the horizon. */
+  POWER_IGNORED(List.of(LIGHT_RANGE), range(RangeBeliefs::powerIgnored)),
   /** No known belief explains the option. */
   UNEXPLAINED(List.of());
 

@@ -1,5 +1,8 @@
 package withy.core.scenario;
 
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import withy.core.light.Elevation;
 import withy.core.light.Intensity;
@@ -15,6 +18,10 @@ import withy.core.light.LightCharacter;
  */
 public record RangeLookout(LightCharacter light, Elevation eye, @Nullable Double visibility)
     implements Lookout {
+  /** The nominal ranges of lights that the table of luminous ranges has a line for. */
+  public static final List<Integer> NOMINAL_RANGES =
+      List.of(3, 5, 7, 10, 12, 15, 18, 20, 22, 25, 28);
+
   /**
    * @throws IllegalArgumentException if the light states no elevation or not one range, the units
    *     differ, or the visibility is not above 0
@@ -54,6 +61,23 @@ public record RangeLookout(LightCharacter light, Elevation eye, @Nullable Double
       throw new IllegalStateException("the visibility is not known");
     }
     return Intensity.ofNominalRange(nominalRange()).luminousRange(visibility);
+  }
+
+  /**
+   * Some lines of the table for tonight's visibility, that of the light among them: luminous ranges
+   * to a tenth of a mile by nominal range.
+   */
+  public SortedMap<Integer, Double> luminousTable() {
+    SortedMap<Integer, Double> lines = new TreeMap<>();
+    if (visibility != null) {
+      int own = Math.max(1, NOMINAL_RANGES.indexOf((int) nominalRange()));
+      int last = Math.min(own + 2, NOMINAL_RANGES.size());
+      for (int each : NOMINAL_RANGES.subList(own - 1, last)) {
+        double miles = Intensity.ofNominalRange(each).luminousRange(visibility);
+        lines.put(each, Math.round(miles * 10) / 10.0);
+      }
+    }
+    return lines;
   }
 
   /** How far off the light is seen tonight: the lesser of both ranges. */

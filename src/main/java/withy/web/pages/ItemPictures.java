@@ -16,6 +16,8 @@ import withy.core.mark.BodyShape;
 import withy.core.mark.MarkKind;
 import withy.core.mark.MarkLook;
 import withy.core.mark.MarkingRules;
+import withy.core.scenario.Lookout;
+import withy.core.scenario.RangeLookout;
 import withy.core.scenario.View;
 import withy.drawing.ItemPicture;
 import withy.drawing.Lettering;
@@ -131,8 +133,19 @@ public final class ItemPictures {
   }
 
   private String name(Item item) {
+    if (item.scenario().lookout() != null) {
+      return wording.text("page.picture." + kind(item.scenario().lookout()));
+    }
     boolean water = item.scenario().marks().isEmpty() || item.form() == Form.DIRECTION;
     String view = water ? "water" : item.scenario().situation().view().id();
     return wording.text("page.picture." + view);
+  }
+
+  /** Which kind of picture a light ashore has, as the keys of its name and caption end. */
+  public static String kind(Lookout lookout) {
+    if (lookout instanceof RangeLookout range) {
+      return range.visibility() == null ? "horizon" : "luminous-ranges";
+    }
+    return "sectors";
   }
 }

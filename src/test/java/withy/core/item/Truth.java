@@ -34,6 +34,11 @@ final class Truth {
 
   static void holdsOf(Item item) {
     Truth truth = new Truth(item);
+    if (item.scenario().lookout() != null) {
+      LookoutTruth.holdsOf(item);
+      truth.travelLiesWithinItsLimits();
+      return;
+    }
     assertThat(item.key()).as("key of %s", item).isEqualTo(truth.key());
     truth.optionsAreDistinctAndExplained();
     truth.travelLiesWithinItsLimits();

@@ -74,7 +74,7 @@ final class DrillViews {
         responseId,
         now,
         pictures.asked(item),
-        situation.view() == View.LIGHT,
+        situation.view() == View.LIGHT && item.scenario().lookout() == null,
         still,
         items.prompt(item),
         items.facts(item),
@@ -122,8 +122,7 @@ final class DrillViews {
     String value = item.answer() instanceof Quantity ? null : chosen;
     boolean wrong = value != null && !value.equals(item.key());
     List<Shown> shown = new ArrayList<>();
-    String seen = item.form() == Form.DIRECTION ? "page.feedback.angle" : "page.feedback.mark";
-    shown.add(new Shown(wording.text(seen), pictures.seen(item)));
+    shown.add(new Shown(wording.text(seen(item)), pictures.seen(item)));
     pictures
         .ways(item, value)
         .ifPresent(plan -> shown.add(new Shown(wording.text(ways(item, wrong)), plan)));
@@ -132,6 +131,13 @@ final class DrillViews {
       pictures.takenFor(item, value).ifPresent(svg -> shown.add(new Shown(named, svg)));
     }
     return shown;
+  }
+
+  private static String seen(Item item) {
+    if (item.scenario().lookout() != null) {
+      return "page.feedback." + ItemPictures.kind(item.scenario().lookout());
+    }
+    return item.form() == Form.DIRECTION ? "page.feedback.angle" : "page.feedback.mark";
   }
 
   /** The mark as it was put together, if it was not right, and the right one. */
