@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.http.HttpResponse;
@@ -16,8 +17,11 @@ import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.UUID;
+import withy.core.item.ItemGenerator;
+import withy.fixture.AnyAnswer;
 import withy.store.Store;
 import withy.usecase.InstructorAccount;
+import withy.usecase.ItemSource;
 import withy.usecase.School;
 import withy.web.Browser;
 import withy.web.HandClock;
@@ -36,10 +40,10 @@ public final class ClubServer implements AutoCloseable {
   private final List<Route> routes;
   private final Server server;
 
-  private ClubServer(Path folder, Store store) throws IOException {
+  private ClubServer(Path folder, Store store, ItemSource source) throws IOException {
     this.folder = folder;
     this.store = store;
-    this.school = School.over(store.ports());
+    this.school = School.over(store.ports(), source);
     Server.Parts parts = new Wiring(school.clock(), time.limits()).parts(school.cases(), store);
     this.routes = parts.routes();
     this.server = Server.start("127.0.0.1", 0, parts);
@@ -47,8 +51,13 @@ public final class ClubServer implements AutoCloseable {
 
   /** A server over a new data folder. */
   public static ClubServer start() {
+    return start(ItemGenerator::item);
+  }
+
+  /** A server over a new data folder that asks items from a source. */
+  public static ClubServer start(ItemSource source) {
     try {
-      return in(Files.createTempDirectory("withy"));
+      return in(Files.createTempDirectory("withy"), source);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -56,8 +65,12 @@ public final class ClubServer implements AutoCloseable {
 
   /** A server over a data folder. */
   public static ClubServer in(Path folder) {
+    return in(folder, ItemGenerator::item);
+  }
+
+  private static ClubServer in(Path folder, ItemSource source) {
     try {
-      return new ClubServer(folder, Store.open(folder, java.time.Clock.systemUTC()));
+      return new ClubServer(folder, Store.open(folder, java.time.Clock.systemUTC()), source);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -137,6 +150,13 @@ public final class ClubServer implements AutoCloseable {
     return quoted(
         "{'id':'%s','item':'%s','option':%s,'shownMs':4000}"
             .formatted(UUID.randomUUID(), item, quotedOption));
+  }
+
+  /** A response under a new id with any answer that the item can be given. */
+  public static String response(JsonNode item) {
+    ObjectNode sent = JSON.createObjectNode().put("id", UUID.randomUUID().toString());
+    sent.put("item", item.get("item").textValue()).put("shownMs", 4000);
+    return sent.set("option", AnyAnswer.to(item)).toString();
   }
 
   /** JSON that was written with single quotes. */

@@ -3,7 +3,9 @@ package withy;
 import java.net.BindException;
 import java.nio.file.Path;
 import java.time.Clock;
+import withy.core.item.ItemGenerator;
 import withy.store.Store;
+import withy.usecase.ItemSource;
 import withy.usecase.Passwords;
 import withy.usecase.Secrets;
 import withy.usecase.UseCases;
@@ -24,9 +26,15 @@ public final class InProcessServer implements AutoCloseable {
 
   /** Starts it on a data folder and a free port. */
   public static InProcessServer on(Path data) throws BindException {
+    return on(data, ItemGenerator::item);
+  }
+
+  /** Starts it with items from a source. */
+  public static InProcessServer on(Path data, ItemSource source) throws BindException {
     Clock clock = Clock.systemUTC();
     Store store = Store.open(data, clock);
-    UseCases useCases = UseCases.over(store.ports(), Passwords.argon2id(), clock, Secrets.secure());
+    UseCases useCases =
+        UseCases.over(store.ports(), Passwords.argon2id(), clock, Secrets.secure(), source);
     Server server =
         Server.start(
             "127.0.0.1", 0, new Wiring(clock, Limits.onSystemTime()).parts(useCases, store));

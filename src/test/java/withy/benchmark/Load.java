@@ -14,6 +14,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.stream.IntStream;
+import withy.fixture.AnyAnswer;
 import withy.walkthrough.Script;
 import withy.walkthrough.ServerProcess;
 import withy.web.Browser;
@@ -100,7 +101,7 @@ public final class Load {
     if (item == null) {
       throw new IllegalStateException("the drill is too short");
     }
-    String option = item.get("options").get(0).get("value").textValue();
+    JsonNode option = AnyAnswer.to(item);
     return () -> {
       long begun = System.nanoTime();
       HttpResponse<String> reply =

@@ -11,12 +11,13 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.concurrent.CopyOnWriteArrayList;
 import org.jspecify.annotations.Nullable;
+import withy.fixture.AnyAnswer;
 
 /** A learner whose phone sends every answer until the server has acknowledged it. */
 final class AnsweringLearner {
   private static final int LAST = 3;
 
-  private record Sent(UUID id, String item, String option, String feedback) {}
+  private record Sent(UUID id, String item, JsonNode option, String feedback) {}
 
   private final String drill;
   private final List<Sent> acknowledged = new CopyOnWriteArrayList<>();
@@ -70,7 +71,7 @@ final class AnsweringLearner {
     if (item == null) {
       throw new IllegalStateException("the drill is too short for this test");
     }
-    String option = item.get("options").get(0).get("value").textValue();
+    JsonNode option = AnyAnswer.to(item);
     return new Sent(UUID.randomUUID(), item.get("item").textValue(), option, "");
   }
 

@@ -77,9 +77,9 @@ public final class Script {
   }
 
   /** Sends an answer. */
-  public HttpResponse<String> answer(UUID id, String item, String option) {
+  public HttpResponse<String> answer(UUID id, String item, JsonNode option) {
     ObjectNode body = JSON.createObjectNode().put("id", id.toString());
-    body.put("item", item).put("option", option).put("shownMs", 1500);
+    body.put("item", item).put("shownMs", 1500).set("option", option);
     return http.postJson("/api/responses", body.toString());
   }
 

@@ -19,9 +19,17 @@ import withy.core.response.Response;
  * </ul>
  *
  * <p>"Not sure" is taken as a wrong answer that points to no belief: a slip for one who knows, what
- * the pull leaves for one who is tempted, any wrong option for one who guesses. An answer given
- * freely, with no options, is taken as one of {@value #FREE_OPTIONS}; the belief named with it is
- * the only one it is known to tempt.
+ * the pull leaves for one who is tempted, any wrong option for one who guesses.
+ *
+ * <p>An answer given freely, a number or a mark put together, has no options. It is taken as one of
+ * {@value #FREE_OPTIONS}, as many as a choice usually has: the right one, the one to which the
+ * belief named with it leads, and others. So .90 for the right one by one who knows and .033 for a
+ * given wrong one; .75 for the belief's own answer by one who holds it; .25 for any by one who
+ * guesses. That is more than a guess among all numbers would hit, and so errs towards guessing, not
+ * towards a belief: one free answer that follows a belief never weighs more than one option of four
+ * does. The belief named is the only one that the answer is known to tempt; whoever holds another
+ * one is taken for one who knows, so that a free answer speaks against no belief that it may not
+ * have asked for. A wrong answer that nothing explains is a slip or a guess.
  *
  * @param misconceptions of the concept, in the order of the states
  * @param prior of knows, each misconception, guesses; adds up to 1

@@ -40,7 +40,18 @@ class LearnerPagesTest {
     instructor.send("main form", "name", "Tuesday evening", "practice", "canada");
     code = instructor.one(".code-shown").text();
     instructor.follow("a[href$=compose]");
-    instructor.send("#compose", "length", "" + LENGTH, "title", "First round", "do", "assign");
+    instructor.send(
+        "#compose",
+        "length",
+        "" + LENGTH,
+        "title",
+        "First round",
+        "form",
+        "side",
+        "form",
+        "identify",
+        "do",
+        "assign");
   }
 
   private Visitor learner(String nickname) {
@@ -58,7 +69,7 @@ class LearnerPagesTest {
   }
 
   private static void answer(Visitor learner) {
-    learner.send("form.answer", "option", learner.one(".options input").val());
+    learner.answer();
   }
 
   @Test

@@ -8,8 +8,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import withy.catalogue.AuthoredDrillSets;
+import withy.core.item.ItemGenerator;
 import withy.store.Store;
 import withy.usecase.DrillSets;
+import withy.usecase.ItemSource;
 import withy.usecase.Passwords;
 import withy.usecase.Secrets;
 import withy.usecase.UseCases;
@@ -32,15 +34,21 @@ final class OpenServer implements AutoCloseable {
   private final UseCases useCases;
   private final Server server;
 
-  private OpenServer(Store store) throws BindException {
+  private OpenServer(Store store, ItemSource source) throws BindException {
     Clock clock = Clock.systemUTC();
     this.store = store;
-    this.useCases = UseCases.over(store.ports(), Passwords.argon2id(), clock, Secrets.secure());
+    this.useCases =
+        UseCases.over(store.ports(), Passwords.argon2id(), clock, Secrets.secure(), source);
     this.server = Server.start("127.0.0.1", 0, parts(clock));
   }
 
   static OpenServer on(Path folder) throws BindException {
-    return new OpenServer(Store.open(folder, Clock.systemUTC()));
+    return on(folder, ItemGenerator::item);
+  }
+
+  /** A server that asks items from a source. */
+  static OpenServer on(Path folder, ItemSource source) throws BindException {
+    return new OpenServer(Store.open(folder, Clock.systemUTC()), source);
   }
 
   private Server.Parts parts(Clock clock) {

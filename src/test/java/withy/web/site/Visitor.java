@@ -52,6 +52,21 @@ final class Visitor {
     return post(form.attr("action"), fields(form, List.of(typed)));
   }
 
+  /** Answers the item that is open with the first of what it offers, or with a number. */
+  Document answer() {
+    List<String> typed = new ArrayList<>();
+    for (Element slot : page().select(".slot")) {
+      Element first = slot.expectFirst("input");
+      typed.addAll(List.of(first.attr("name"), first.val()));
+    }
+    if (!page().select("#number").isEmpty()) {
+      typed.addAll(List.of("number", "7"));
+    } else if (typed.isEmpty()) {
+      typed.addAll(List.of("option", one(".options input").val()));
+    }
+    return send("form.answer", typed.toArray(String[]::new));
+  }
+
   /** Sends fields as names and values in turn. */
   Document post(String path, List<String> fields) {
     StringBuilder body = new StringBuilder();
