@@ -64,7 +64,7 @@ final class BowView {
       double water = HORIZON + Surface.EYE * s;
       MarkDrawing.standing(svg, sighted.appearance(), sighted.label(), x, water, s);
     }
-    bow(svg, Palette.PAPER, Palette.INK, Palette.HAIRLINE);
+    Deck.DAY.bow(svg);
     tape(svg, lettering, Palette.PAPER, Palette.INK);
     return svg.finish();
   }
@@ -72,7 +72,7 @@ final class BowView {
   private Svg night(Lettering lettering, boolean letters) {
     SvgWriter svg = SvgWriter.unscaled(WIDTH, HEIGHT);
     NightScene.begin(svg);
-    bow(svg, Palette.NIGHT, Palette.NIGHT_HORIZON, Palette.NIGHT_SEA);
+    Deck.NIGHT.bow(svg);
     tape(svg, lettering, Palette.NIGHT, Palette.NIGHT_INK);
     LightCharacter light = sighted.appearance().light();
     if (light != null) {
@@ -85,44 +85,6 @@ final class BowView {
       LightDisc.draw(svg, light.timeline(), x / WIDTH, lantern / HEIGHT);
     }
     return svg.finish();
-  }
-
-  /** The foredeck running to the stem, with its rail. */
-  private static void bow(SvgWriter svg, Palette deck, Palette ink, Palette seam) {
-    double m = WIDTH / 2;
-    PathData shape =
-        PathData.at(m, 216)
-            .cubic(m + 34, 226, m + 74, 250, m + 96, HEIGHT + 2)
-            .line(m - 96, HEIGHT + 2)
-            .cubic(m - 74, 250, m - 34, 226, m, 216)
-            .close();
-    Pen.area(svg, shape, deck, ink, 1.8);
-    PathData rail =
-        PathData.at(m, 224)
-            .cubic(m + 30, 232, m + 64, 254, m + 84, HEIGHT)
-            .move(m, 224)
-            .cubic(m - 30, 232, m - 64, 254, m - 84, HEIGHT);
-    Pen.line(svg, rail, seam, 1.4);
-    Pen.area(svg, hatch(m), deck, ink, 1.2);
-    PathData pulpit =
-        PathData.at(m - 62, 252)
-            .line(m - 62, 232)
-            .cubic(m - 40, 208, m - 16, 200, m, 200)
-            .cubic(m + 16, 200, m + 40, 208, m + 62, 232)
-            .line(m + 62, 252)
-            .move(m - 26, 224)
-            .line(m - 26, 205)
-            .move(m + 26, 224)
-            .line(m + 26, 205);
-    Pen.line(svg, pulpit, ink, 1.7);
-  }
-
-  private static PathData hatch(double m) {
-    return PathData.at(m - 17, 256)
-        .line(m + 17, 256)
-        .line(m + 22, HEIGHT + 2)
-        .line(m - 22, HEIGHT + 2)
-        .close();
   }
 
   /** Bearings along the upper edge; the mark on it is the heading. */

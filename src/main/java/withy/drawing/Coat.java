@@ -8,18 +8,26 @@ import withy.core.mark.Colour;
 import withy.core.mark.ColourPattern;
 
 /**
- * How the colours of a body share its surface: bands of equal height from the top to the waterline
- * (the lowest goes on below it), or stripes of equal width from edge to edge.
+ * How the colours of a body share its surface: bands from the top to the waterline (the lowest goes
+ * on below it), or stripes from edge to edge.
+ *
+ * @param weights the share of each colour; equal but on mooring buoys with an orange top and on
+ *     obstruction marks
  */
-record Coat(ColourPattern pattern, List<Colour> colours) {
+record Coat(ColourPattern pattern, List<Colour> colours, List<Integer> weights) {
+  private static final List<Colour> ORANGE_TOP = List.of(Colour.ORANGE, Colour.WHITE);
+  private static final List<Colour> BLUE_BAND = List.of(Colour.WHITE, Colour.BLUE, Colour.WHITE);
+
   /** A patch of one colour: shares of the half-width, and heights. */
   private record Patch(Colour colour, double left, double right, double top, double bottom) {}
 
   static Coat of(Appearance appearance) {
     List<Colour> colours = appearance.colours();
-    return appearance.pattern() == ColourPattern.VERTICAL
-        ? new Coat(ColourPattern.VERTICAL, stripes(appearance.body(), colours))
-        : new Coat(appearance.pattern(), colours);
+    if (appearance.pattern() == ColourPattern.VERTICAL) {
+      List<Colour> stripes = stripes(appearance.body(), colours);
+      return new Coat(ColourPattern.VERTICAL, stripes, stripeWeights(stripes));
+    }
+    return new Coat(appearance.pattern(), colours, bandWeights(colours));
   }
 
   /**
@@ -39,17 +47,48 @@ record Coat(ColourPattern pattern, List<Colour> colours) {
     return stripes;
   }
 
-  void paint(SvgWriter svg, Surface surface) {
+  /** White is twice as wide as black on the inland waters obstruction mark, 33 CFR 62.32. */
+  private static List<Integer> stripeWeights(List<Colour> stripes) {
+    boolean obstruction = List.of(Colour.WHITE, Colour.BLACK).containsAll(stripes);
+    return stripes.stream().map(each -> obstruction && each == Colour.WHITE ? 2 : 1).toList();
+  }
+
+  /** Orange is the top third of a Canadian mooring buoy. */
+  private static List<Integer> bandWeights(List<Colour> bands) {
+    return bands.equals(ORANGE_TOP) ? List.of(1, 2) : bands.stream().map(each -> 1).toList();
+  }
+
+  /** Whether the bands are those of a mooring buoy, which has a ring to lie to. */
+  boolean isMooring() {
+    return pattern == ColourPattern.HORIZONTAL
+        && (colours.equals(ORANGE_TOP) || colours.equals(BLUE_BAND));
+  }
+
+  /** Paints what lies between two heights. */
+  void paint(SvgWriter svg, Surface surface, double from, double to) {
+    if (pattern == ColourPattern.DIAGONAL || pattern == ColourPattern.SQUARED) {
+      fields(svg, surface, from, to);
+    }
     for (Patch each : patches(surface.profile())) {
-      svg.element(
-          "path",
-          "d",
-          surface.patch(each.left, each.right, each.top, each.bottom),
-          "fill",
-          Palette.of(each.colour));
+      double top = Math.max(each.top, from);
+      double bottom = Math.min(each.bottom, to);
+      if (bottom - top > 0.05) {
+        PathData path = surface.patch(each.left, each.right, top, bottom);
+        svg.element("path", "d", path, "fill", Palette.of(each.colour));
+      }
     }
     if (pattern == ColourPattern.HORIZONTAL) {
-      separateRedFromBlack(svg, surface);
+      separateRedFromBlack(svg, surface, from, to);
+    }
+  }
+
+  /** Patterns that are cut from the flat and then wrapped round the body. */
+  private void fields(SvgWriter svg, Surface surface, double from, double to) {
+    double half = surface.profile().halfWidth((from + to) / 2);
+    Polygon flat = Polygon.box(-half, from, half, to);
+    for (ColourFields.Field each : ColourFields.of(flat, pattern, colours, false)) {
+      PathData path = each.shape().path(at -> surface.seen(at.x() / half, at.y()));
+      svg.element("path", "d", path, "fill", Palette.of(each.colour()));
     }
   }
 
@@ -60,42 +99,44 @@ record Coat(ColourPattern pattern, List<Colour> colours) {
     int n = colours.size();
     for (int i = 0; i < n; i++) {
       Colour colour = colours.get(i);
-      double share = 2.0 / n;
       switch (pattern) {
         case PLAIN -> patches.add(new Patch(colour, -1, 1, top, bottom));
-        case HORIZONTAL ->
-            patches.add(
-                new Patch(
-                    colour, -1, 1, edge(profile, i), i == n - 1 ? bottom : edge(profile, i + 1)));
+        case HORIZONTAL -> {
+          double end = i == n - 1 ? bottom : edge(profile, i + 1);
+          patches.add(new Patch(colour, -1, 1, edge(profile, i), end));
+        }
         case VERTICAL ->
-            patches.add(new Patch(colour, share * i - 1, share * (i + 1) - 1, top, bottom));
-        case BORDER, DIAGONAL, SQUARED ->
-            patches.add(new Patch(colour, -1 + 0.3 * i, 1 - 0.3 * i, top, bottom));
+            patches.add(new Patch(colour, 2 * share(i) - 1, 2 * share(i + 1) - 1, top, bottom));
+        case BORDER -> patches.add(new Patch(colour, -1 + 0.3 * i, 1 - 0.3 * i, top, bottom));
+        case DIAGONAL, SQUARED -> {}
       }
     }
     return patches;
   }
 
+  /** The share of the whole before a colour begins. */
+  double share(int number) {
+    int before = 0;
+    int all = 0;
+    for (int i = 0; i < weights.size(); i++) {
+      before += i < number ? weights.get(i) : 0;
+      all += weights.get(i);
+    }
+    return (double) before / all;
+  }
+
   /** The height of the upper edge of a band. */
   private double edge(Profile profile, int band) {
-    return profile.top() * (1 - (double) band / colours.size());
+    return profile.top() * (1 - share(band));
   }
 
   /** Red beside black is lost on many colour-blind eyes: a thin light line parts them. */
-  private void separateRedFromBlack(SvgWriter svg, Surface surface) {
+  private void separateRedFromBlack(SvgWriter svg, Surface surface, double from, double to) {
     for (int i = 1; i < colours.size(); i++) {
       List<Colour> pair = List.of(colours.get(i - 1), colours.get(i));
-      if (pair.contains(Colour.RED) && pair.contains(Colour.BLACK)) {
-        svg.element(
-            "path",
-            "d",
-            surface.ring(edge(surface.profile(), i)),
-            "fill",
-            "none",
-            "stroke",
-            Palette.WHITE,
-            "stroke-width",
-            1.3);
+      double y = edge(surface.profile(), i);
+      if (pair.contains(Colour.RED) && pair.contains(Colour.BLACK) && y > from && y < to) {
+        Pen.band(svg, surface.ring(y), Palette.WHITE, 1.3);
       }
     }
   }
@@ -126,7 +167,10 @@ record Coat(ColourPattern pattern, List<Colour> colours) {
   }
 
   private int bandAt(double y, BodyForm form) {
-    int band = (int) Math.floor((1 - y / form.top()) * colours.size());
-    return Math.max(0, Math.min(colours.size() - 1, band));
+    int band = 0;
+    while (band < colours.size() - 1 && 1 - y / form.top() >= share(band + 1)) {
+      band++;
+    }
+    return band;
   }
 }

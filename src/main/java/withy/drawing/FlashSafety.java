@@ -1,5 +1,6 @@
 package withy.drawing;
 
+import java.util.List;
 import withy.core.light.LightTimeline;
 
 /**
@@ -14,6 +15,20 @@ public final class FlashSafety {
   public static final int SAFE_RATE = 3;
 
   private FlashSafety() {}
+
+  /**
+   * The radius in CSS pixels of each of some lights drawn at once, such that all of them together
+   * cover no more than one alone, which is safe at four times its size.
+   */
+  static double radius(int lights) {
+    return LightDisc.RADIUS / StrictMath.sqrt(Math.max(1, lights));
+  }
+
+  /** Whether some lights at once, each of the size that {@link #radius} gives, are safe. */
+  public static boolean safe(List<LightTimeline> lights, double zoom) {
+    int flashes = lights.stream().mapToInt(LightTimeline::mostFlashesInOneSecond).sum();
+    return flashes <= SAFE_RATE || litArea() * zoom * zoom <= SAFE_AREA;
+  }
 
   /** CSS pixels squared of everything that is lit by one light, its soft edge included. */
   public static double litArea() {

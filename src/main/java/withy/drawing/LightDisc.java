@@ -34,6 +34,16 @@ final class LightDisc {
 
   /** Draws a light in an unscaled picture at shares of its width and height. */
   static void draw(SvgWriter svg, LightTimeline timeline, double across, double down) {
+    draw(svg, timeline, across, down, RADIUS);
+  }
+
+  /**
+   * Draws a light smaller than one alone.
+   *
+   * @param radius of the disc with its soft edge, in CSS pixels
+   */
+  static void draw(
+      SvgWriter svg, LightTimeline timeline, double across, double down, double radius) {
     svg.begin("svg", "x", percent(across), "y", percent(down), "overflow", "visible");
     List<Phase> phases = timeline.phases();
     svg.begin("g", "fill", fill(firstLit(phases)), "opacity", opacity(phases.get(0), phases));
@@ -44,7 +54,7 @@ final class LightDisc {
       }
     }
     for (double[] ring : RINGS) {
-      svg.element("circle", "r", ring[0], "fill-opacity", ring[1]);
+      svg.element("circle", "r", ring[0] * radius / RADIUS, "fill-opacity", ring[1]);
     }
     svg.end().end();
   }

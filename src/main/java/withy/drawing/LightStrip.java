@@ -25,7 +25,6 @@ public final class LightStrip {
   static final double BESIDE_PLAN = 19;
 
   private static final int LEAST_MILLIS = 4000;
-  private static final double[] STEPS = {0.5, 1, 2, 5, 10, 20, 60};
 
   private final SvgWriter svg;
   private final LightTimeline timeline;
@@ -33,18 +32,22 @@ public final class LightStrip {
   private final boolean letters;
   private final double size;
   private final double scale;
-  private final int repeats;
+  private final int span;
 
   private LightStrip(
-      SvgWriter svg, LightTimeline timeline, Lettering lettering, boolean letters, double size) {
+      SvgWriter svg,
+      LightTimeline timeline,
+      int span,
+      Lettering lettering,
+      boolean letters,
+      double size) {
     this.svg = svg;
     this.timeline = timeline;
     this.lettering = lettering;
     this.letters = letters;
     this.size = size;
-    int period = timeline.periodMillis().orElse(LEAST_MILLIS);
-    this.repeats = Math.max(1, (LEAST_MILLIS + period - 1) / period);
-    this.scale = (RIGHT - LEFT) / (repeats * (double) period);
+    this.span = span;
+    this.scale = (RIGHT - LEFT) / span;
   }
 
   /**
@@ -60,14 +63,46 @@ public final class LightStrip {
   }
 
   /**
+   * The strip of one light among others that are to be told apart: all begin together and show the
+   * same time.
+   *
+   * @param span milliseconds shown, as {@link #span} gives for all of them
+   */
+  public static Svg alone(LightTimeline timeline, int span, Lettering lettering, boolean letters) {
+    SvgWriter svg = SvgWriter.scaled(WIDTH, HEIGHT);
+    draw(svg, timeline, span, lettering, letters, ALONE);
+    return svg.finish();
+  }
+
+  /** The time in milliseconds that shows at least one whole period of each light. */
+  public static int span(List<LightTimeline> lights) {
+    return lights.stream().mapToInt(LightStrip::wholePeriods).max().orElse(LEAST_MILLIS);
+  }
+
+  private static int wholePeriods(LightTimeline timeline) {
+    int period = timeline.periodMillis().orElse(LEAST_MILLIS);
+    return Math.max(1, (LEAST_MILLIS + period - 1) / period) * period;
+  }
+
+  /**
    * @param size of the figures
    */
   static void draw(
       SvgWriter svg, LightTimeline timeline, Lettering lettering, boolean letters, double size) {
+    draw(svg, timeline, wholePeriods(timeline), lettering, letters, size);
+  }
+
+  private static void draw(
+      SvgWriter svg,
+      LightTimeline timeline,
+      int span,
+      Lettering lettering,
+      boolean letters,
+      double size) {
     svg.element("rect", "width", WIDTH, "height", HEIGHT, "fill", Palette.NIGHT);
-    LightStrip strip = new LightStrip(svg, timeline, lettering, letters, size);
+    LightStrip strip = new LightStrip(svg, timeline, span, lettering, letters, size);
     strip.bars();
-    strip.axis();
+    new TimeAxis(svg, strip.scale, lettering, size).draw(LEFT, RIGHT, TOP + BAR);
     if (letters) {
       strip.name();
     }
@@ -100,14 +135,17 @@ public final class LightStrip {
         0.8);
   }
 
+  /** The phases of the whole strip, the last cut where it ends. */
   private List<Phase> phases() {
     List<Phase> phases = new ArrayList<>();
-    for (int i = 0; i < (timeline.fixed() ? 1 : repeats); i++) {
-      phases.addAll(timeline.phases());
+    int shown = 0;
+    for (int i = 0; shown < span; i = (i + 1) % timeline.phases().size()) {
+      Phase each = timeline.phases().get(i);
+      int millis = timeline.fixed() ? span : Math.min(each.millis(), span - shown);
+      phases.add(new Phase(each.colour(), millis, each.high()));
+      shown += millis;
     }
-    return timeline.fixed()
-        ? List.of(new Phase(phases.get(0).colour(), LEAST_MILLIS, phases.get(0).high()))
-        : phases;
+    return phases;
   }
 
   private void bar(Phase phase, double x, double width) {
@@ -140,7 +178,7 @@ public final class LightStrip {
     String fitting = fits(words, width) ? words : letter;
     if (!fitting.isEmpty() && fits(fitting, width)) {
       Palette ink = colour == null || low ? Palette.NIGHT_INK : Palette.BLACK;
-      label(fitting, middle, TOP + (low ? BAR / 4 : BAR / 2) + size * 0.35, ink, "middle");
+      label(fitting, middle, TOP + (low ? BAR / 4 : BAR / 2) + size * 0.35, ink);
     }
   }
 
@@ -157,12 +195,7 @@ public final class LightStrip {
     for (Phase each : timeline.phases()) {
       LightColour colour = each.colour();
       if (colour != null && colours() == 1) {
-        label(
-            colour.abbreviation(),
-            RIGHT + 16,
-            TOP + BAR / 2 + size * 0.35,
-            Palette.NIGHT_INK,
-            "middle");
+        label(colour.abbreviation(), RIGHT + 16, TOP + BAR / 2 + size * 0.35, Palette.NIGHT_INK);
         return;
       }
     }
@@ -172,40 +205,11 @@ public final class LightStrip {
     return words.length() * 0.56 * size + 3 <= width;
   }
 
-  private void axis() {
-    double end = (RIGHT - LEFT) / scale / 1000;
-    double step = STEPS[STEPS.length - 1];
-    for (int i = STEPS.length - 1; i >= 0 && STEPS[i] * 1000 * scale >= 2.2 * size; i--) {
-      step = STEPS[i];
-    }
-    for (int i = 0; i * step < end + 1e-9; i++) {
-      tick(i * step);
-    }
-    if (end / step - Math.floor(end / step + 1e-9) > 0.6) {
-      tick(end);
-    }
-    label(lettering.seconds(), RIGHT + 25, figures(), Palette.NIGHT_INK, "middle");
+  private void label(String words, double x, double y, Palette fill) {
+    label(svg, words, x, y, size, fill);
   }
 
-  /** The foot of the figures below the bar. */
-  private double figures() {
-    return TOP + BAR + 6 + size * 0.72;
-  }
-
-  private void tick(double seconds) {
-    double x = LEFT + seconds * 1000 * scale;
-    svg.element(
-        "path",
-        "d",
-        PathData.line(x, TOP + BAR, x, TOP + BAR + 5),
-        "stroke",
-        Palette.NIGHT_INK,
-        "stroke-width",
-        1);
-    label(lettering.seconds(seconds), x, figures(), Palette.NIGHT_INK, "middle");
-  }
-
-  private void label(String words, double x, double y, Palette fill, String anchor) {
+  static void label(SvgWriter svg, String words, double x, double y, double size, Palette fill) {
     svg.text(
         words,
         "x",
@@ -217,7 +221,7 @@ public final class LightStrip {
         "font-family",
         Type.FAMILY,
         "text-anchor",
-        anchor,
+        "middle",
         "fill",
         fill);
   }

@@ -1,9 +1,11 @@
 package withy.drawing;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import withy.core.light.LightCharacter;
 import withy.core.light.LightTimeline;
 import withy.core.mark.Appearance;
+import withy.core.mark.Retroreflector;
 import withy.core.mark.Topmark;
 
 /**
@@ -26,10 +28,21 @@ public final class MarkDrawing {
    * @param label the number or letter that it bears; null for none
    */
   public static Svg near(Appearance appearance, @Nullable String label) {
+    return near(appearance, label, List.of());
+  }
+
+  /**
+   * A mark close by on a calm day, with the sheeting that shines back in the beam of a torch.
+   *
+   * @param sheeting its pieces from the top down
+   */
+  public static Svg near(
+      Appearance appearance, @Nullable String label, List<Retroreflector> sheeting) {
     SvgWriter svg = SvgWriter.scaled(WIDTH, HEIGHT);
     Scenery.day(svg, WIDTH, HEIGHT, HORIZON);
     double scale = scale(appearance);
-    standing(svg, appearance, label, WIDTH / 2, HORIZON + Surface.EYE * scale, scale);
+    double y = HORIZON + Surface.EYE * scale;
+    standing(svg, appearance, label, sheeting, WIDTH / 2, y, scale);
     return svg.finish();
   }
 
@@ -72,26 +85,45 @@ public final class MarkDrawing {
   /** A mark in its colours, standing in the water at a place. */
   static void standing(
       SvgWriter svg, Appearance appearance, @Nullable String label, double x, double y, double s) {
-    double halfWidth = footprint(appearance);
-    place(svg, x, y, s);
-    lean(svg, appearance);
-    topmark(svg, appearance, false);
-    new BodyDrawing(svg, appearance).paint(label);
+    standing(svg, appearance, label, List.of(), x, y, s);
+  }
+
+  private static void standing(
+      SvgWriter svg,
+      Appearance appearance,
+      @Nullable String label,
+      List<Retroreflector> sheeting,
+      double x,
+      double y,
+      double s) {
+    Figure figure = Figure.of(appearance);
+    place(svg, x, y, s, figure);
+    carried(svg, appearance, figure, false);
+    figure.paint(svg, label, sheeting);
     svg.end();
-    Scenery.wave(svg, halfWidth, true);
-    Scenery.reflection(svg, halfWidth);
-    Scenery.ripples(svg, halfWidth);
+    figure.footing().draw(svg, figure.halfWidth(), true);
+    svg.end();
+  }
+
+  /** A mark in its colours on the land. */
+  static void ashore(SvgWriter svg, Appearance appearance, double x, double y, double s) {
+    Figure figure = Figure.of(appearance);
+    place(svg, x, y, s, figure);
+    carried(svg, appearance, figure, false);
+    figure.paint(svg, null, List.of());
+    svg.end();
+    Footing.LAND.draw(svg, figure.halfWidth(), true);
     svg.end();
   }
 
   /** A mark as a dark shape at a place. */
   static void silhouette(SvgWriter svg, Appearance appearance, double x, double y, double s) {
-    place(svg, x, y, s);
-    lean(svg, appearance);
-    topmark(svg, appearance, true);
-    new BodyDrawing(svg, appearance).silhouette();
+    Figure figure = Figure.of(appearance);
+    place(svg, x, y, s, figure);
+    carried(svg, appearance, figure, true);
+    figure.silhouette(svg);
     svg.end();
-    Scenery.wave(svg, footprint(appearance), false);
+    figure.footing().draw(svg, figure.halfWidth(), false);
     svg.end();
   }
 
@@ -101,29 +133,23 @@ public final class MarkDrawing {
   }
 
   /** From the water to the top of whatever the mark carries. */
-  private static double height(Appearance appearance) {
+  static double height(Appearance appearance) {
+    Figure figure = Figure.of(appearance);
     double lantern = appearance.light() == null ? 0 : Lantern.HEIGHT;
     Topmark topmark = appearance.topmark();
     double carried = topmark == null ? 0 : TopmarkDrawing.height(topmark.shape());
-    return lantern + carried - BodyForm.of(appearance.body()).top();
+    return Math.max(lantern + carried - figure.top(), -figure.highest());
   }
 
-  private static double footprint(Appearance appearance) {
-    return BodyForm.of(appearance.body()).profile().halfWidth(0);
-  }
-
-  private static void place(SvgWriter svg, double x, double y, double s) {
+  private static void place(SvgWriter svg, double x, double y, double s, Figure figure) {
     String moved = "translate(" + SvgWriter.number(x) + " " + SvgWriter.number(y) + ")";
     svg.begin("g", "transform", moved + (s == 1 ? "" : " scale(" + SvgWriter.number(s) + ")"));
+    svg.begin("g", "transform", "rotate(" + SvgWriter.number(figure.heel()) + ")");
   }
 
-  private static void lean(SvgWriter svg, Appearance appearance) {
-    double heel = BodyForm.of(appearance.body()).heel();
-    svg.begin("g", "transform", "rotate(" + SvgWriter.number(heel) + ")");
-  }
-
-  private static void topmark(SvgWriter svg, Appearance appearance, boolean silhouette) {
-    double foot = BodyForm.of(appearance.body()).top();
+  private static void carried(
+      SvgWriter svg, Appearance appearance, Figure figure, boolean silhouette) {
+    double foot = figure.top();
     Topmark topmark = appearance.topmark();
     if (appearance.light() != null) {
       foot = Lantern.draw(svg, foot, silhouette);

@@ -11,9 +11,14 @@ final class NightScene {
 
   /** Opens the part of an unscaled picture that grows with it, and darkens all. */
   static void begin(SvgWriter svg) {
+    begin(svg, HORIZON);
+  }
+
+  /** The same with the horizon at a height of its own. */
+  static void begin(SvgWriter svg, double horizon) {
     svg.element("rect", "width", "100%", "height", "100%", "fill", Palette.NIGHT);
     svg.begin("svg", "viewBox", "0 0 320 280", "width", "100%", "height", "100%");
-    Scenery.night(svg, MarkDrawing.WIDTH, MarkDrawing.HEIGHT, HORIZON);
+    Scenery.night(svg, MarkDrawing.WIDTH, MarkDrawing.HEIGHT, horizon);
   }
 
   /** The strip of light and dark along the lower edge. */

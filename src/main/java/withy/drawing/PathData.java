@@ -54,6 +54,12 @@ final class PathData {
     return this;
   }
 
+  /** Goes on with the steps of another path. */
+  PathData append(PathData other) {
+    data.append(other.data);
+    return this;
+  }
+
   PathData close() {
     data.append('Z');
     return this;

@@ -57,6 +57,26 @@ final class Pen {
         "round");
   }
 
+  /** The number or letter of a mark. */
+  static void bold(SvgWriter svg, String words, Vec middle, double size, Palette ink) {
+    svg.text(
+        words,
+        "x",
+        middle.x(),
+        "y",
+        middle.y() + size * 0.36,
+        "font-size",
+        size,
+        "font-weight",
+        700,
+        "font-family",
+        Type.FAMILY,
+        "text-anchor",
+        "middle",
+        "fill",
+        ink);
+  }
+
   static void letters(SvgWriter svg, String words, Vec middle, double size, Palette ink) {
     svg.text(
         words,

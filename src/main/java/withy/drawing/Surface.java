@@ -17,6 +17,12 @@ record Surface(Profile profile) {
     return u * profile.halfWidth(y);
   }
 
+  /** Where a place on the surface is seen. */
+  Vec seen(double u, double y) {
+    double w = profile.halfWidth(y);
+    return new Vec(u * w, seen(w, y, u));
+  }
+
   /** The path round the patch between two heights and two shares of the half-width. */
   PathData patch(double left, double right, double top, double bottom) {
     List<Profile.Piece> sides = profile.between(top, bottom);

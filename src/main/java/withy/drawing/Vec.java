@@ -4,6 +4,9 @@ import withy.core.geometry.Bearing;
 
 /** A place in a picture, x to the right and y down, or the way from one place to another. */
 record Vec(double x, double y) {
+  static final Vec RIGHT = new Vec(1, 0);
+  static final Vec DOWN = new Vec(0, 1);
+
   /** The way along a bearing, north being up. */
   static Vec along(Bearing bearing, double length) {
     double angle = StrictMath.toRadians(bearing.degrees());
@@ -20,6 +23,10 @@ record Vec(double x, double y) {
 
   Vec times(double factor) {
     return new Vec(x * factor, y * factor);
+  }
+
+  double dot(Vec other) {
+    return x * other.x + y * other.y;
   }
 
   double length() {

@@ -135,7 +135,7 @@ class MarkDrawingTest {
     assertThat(east.colours()).containsExactly(Colour.BLACK, Colour.YELLOW, Colour.BLACK);
     StringBuilder bands = new StringBuilder();
     SvgWriter svg = SvgWriter.scaled(1, 1);
-    Coat.of(east).paint(svg, new Surface(BodyForm.of(BodyShape.PILLAR).profile()));
+    Coat.of(east).paint(svg, new Surface(BodyForm.of(BodyShape.PILLAR).profile()), -144, 9);
     fills(svg.finish()).forEach(each -> bands.append(each).append(' '));
     assertThat(bands.toString()).isEqualTo("#1a1a1a #ffd100 #1a1a1a ");
   }
@@ -191,10 +191,8 @@ class MarkDrawingTest {
   @EnumSource(Practice.class)
   void staysOnThePaper(Practice practice) {
     for (Appearance each : Pictures.looks(practice)) {
-      double lantern = each.light() == null ? 0 : Lantern.HEIGHT;
-      double topmark = each.topmark() == null ? 0 : TopmarkDrawing.height(each.topmark().shape());
-      double height = lantern + topmark - BodyForm.of(each.body()).top();
       double scale = MarkDrawing.scale(each);
+      double height = MarkDrawing.height(each);
       assertThat(MarkDrawing.HORIZON + (Surface.EYE - height) * scale).isGreaterThan(6);
       assertThat(MarkDrawing.HORIZON + (Surface.EYE + 12) * scale).isLessThan(MarkDrawing.HEIGHT);
     }

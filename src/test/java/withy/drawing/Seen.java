@@ -34,6 +34,15 @@ record Seen(double red, double green, double blue) {
       this.m = m;
     }
 
+    /** The matrix as an SVG colour filter takes it, opacity untouched. */
+    String matrix() {
+      StringBuilder rows = new StringBuilder();
+      for (int i = 0; i < 3; i++) {
+        rows.append(m[3 * i] + " " + m[3 * i + 1] + " " + m[3 * i + 2] + " 0 0 ");
+      }
+      return rows + "0 0 0 1 0";
+    }
+
     Seen see(Seen c) {
       return new Seen(row(0, c), row(1, c), row(2, c));
     }

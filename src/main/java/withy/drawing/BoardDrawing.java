@@ -1,0 +1,177 @@
+package withy.drawing;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import withy.core.mark.Appearance;
+import withy.core.mark.Board;
+import withy.core.mark.BoardShape;
+import withy.core.mark.Colour;
+import withy.core.mark.ColourPattern;
+import withy.core.mark.Symbol;
+
+/** The board of a daybeacon: its edge, its ground or panel, its letters. */
+final class BoardDrawing {
+  static final double BORDER = 5;
+  private static final double PANEL = 0.56;
+  private static final double OUTLINE = 1.8;
+  private static final double PLATE = 15;
+
+  private final SvgWriter svg;
+  private final Appearance appearance;
+  private final Board board;
+  private final Polygon outline;
+  private final Polygon inside;
+
+  /** A board whose lower edge or corner stands at a height. */
+  BoardDrawing(SvgWriter svg, Appearance appearance, double foot) {
+    this.svg = svg;
+    this.appearance = appearance;
+    Board given = appearance.board();
+    this.board = given == null ? Board.of(BoardShape.SQUARE, appearance.colours().get(0)) : given;
+    Polygon shape = shape(board);
+    this.outline = shape.moved(0, foot - shape.bottom());
+    this.inside = outline.inset(BORDER);
+  }
+
+  /** The outline about the middle of a board, in units of which a pillar's tower has 118. */
+  private static Polygon shape(Board board) {
+    if (board.taper() != null) {
+      return switch (board.taper()) {
+        case UP -> Polygon.of(-13, -35, 13, -35, 30, 35, -30, 35);
+        case DOWN -> Polygon.of(-30, -35, 30, -35, 13, 35, -13, 35);
+      };
+    }
+    return switch (board.shape()) {
+      case SQUARE -> Polygon.box(-29, -29, 29, 29);
+      case TRIANGLE -> Polygon.of(0, -40, 38, 26, -38, 26);
+      case DIAMOND -> Polygon.of(0, -40, 40, 0, 0, 40, -40, 0);
+      case OCTAGON -> octagon(33);
+      case RECTANGLE -> Polygon.box(-24, -36, 24, 36);
+    };
+  }
+
+  private static Polygon octagon(double r) {
+    double c = r * (StrictMath.sqrt(2) - 1);
+    return Polygon.of(-c, -r, c, -r, r, -c, r, c, c, r, -c, r, -r, c, -r, -c);
+  }
+
+  double top() {
+    return outline.top();
+  }
+
+  Polygon outline() {
+    return outline;
+  }
+
+  void silhouette() {
+    svg.element("path", "d", outline.path(), "fill", Palette.SILHOUETTE);
+  }
+
+  void paint(@Nullable String label) {
+    svg.element("path", "d", outline.path(), "fill", Palette.of(board.border()));
+    Colour ground = board.ground();
+    if (ground != null) {
+      fill(inside, ground);
+    }
+    Polygon field = field();
+    ColourFields.of(field, appearance.pattern(), appearance.colours(), quartered())
+        .forEach(each -> fill(each.shape(), each.colour()));
+    seam();
+    Pen.line(svg, outline.path(), Palette.INK, OUTLINE);
+    if (appearance.symbol() != null) {
+      symbol(appearance.symbol(), field, label != null);
+    }
+    if (label != null) {
+      letter(label, field);
+    }
+  }
+
+  private boolean quartered() {
+    return board.shape() == BoardShape.DIAMOND;
+  }
+
+  private Polygon field() {
+    return board.ground() == null ? inside : inside.shrunk(PANEL);
+  }
+
+  private void fill(Polygon shape, Colour colour) {
+    svg.element("path", "d", shape.path(), "fill", Palette.of(colour));
+  }
+
+  /** The inner edge of the border: faint where it has the colour of what lies inside. */
+  private void seam() {
+    Colour next = board.ground() == null ? appearance.colours().get(0) : board.ground();
+    Palette ink = board.border() == next && next != Colour.WHITE ? Palette.WHITE : Palette.INK;
+    svg.element(
+        "path",
+        "d",
+        inside.path(),
+        "fill",
+        "none",
+        "stroke",
+        ink,
+        "stroke-width",
+        1,
+        "stroke-opacity",
+        0.55);
+  }
+
+  private void symbol(Symbol symbol, Polygon field, boolean labelled) {
+    double height = field.bottom() - field.top();
+    if (symbol == Symbol.YELLOW_BAND) {
+      double middle = letters(field) - (labelled ? letterSize(field) * 0.5 + 8 : 0);
+      fill(field.between(Vec.DOWN, middle - 4, middle + 4), Colour.YELLOW);
+      return;
+    }
+    boolean small = symbol.isIntracoastal();
+    double share = small ? (board.shape() == BoardShape.TRIANGLE ? 0.38 : 0.22) : 0.5;
+    double size = small ? 13 : Math.min(34, height * 0.62);
+    SymbolDrawing.draw(svg, symbol, new Vec(0, field.top() + height * share), size, size);
+  }
+
+  private double letters(Polygon field) {
+    double lift = board.shape() == BoardShape.TRIANGLE ? 0.7 : 0.5;
+    double drop = small() ? 0.14 : 0;
+    return field.top() + (field.bottom() - field.top()) * (lift + drop);
+  }
+
+  private boolean small() {
+    Symbol symbol = appearance.symbol();
+    return symbol != null && symbol.isIntracoastal();
+  }
+
+  private double letterSize(Polygon field) {
+    return Math.min(24, (field.bottom() - field.top()) * (small() ? 0.36 : 0.52));
+  }
+
+  private void letter(String label, Polygon field) {
+    if (appearance.pattern() == ColourPattern.PLAIN
+        || appearance.pattern() == ColourPattern.HORIZONTAL) {
+      double y = letters(field);
+      double size = letterSize(field);
+      double room = field.widthAt(y) * 0.9;
+      write(label, y, Math.min(size, room / (0.6 * label.length())), ground(y, field));
+    } else {
+      plate(label);
+    }
+  }
+
+  private Colour ground(double y, Polygon field) {
+    List<Colour> colours = appearance.colours();
+    double share = (y - field.top()) / (field.bottom() - field.top());
+    return colours.get((int) Math.min(colours.size() - 1.0, share * colours.size()));
+  }
+
+  /** A board of many fields has its number on a plate below. */
+  private void plate(String label) {
+    double half = Math.max(12, label.length() * 5 + 4);
+    double top = outline.bottom() + 2;
+    Pen.area(
+        svg, Polygon.box(-half, top, half, top + PLATE).path(), Palette.WHITE, Palette.INK, 1.2);
+    write(label, top + PLATE / 2, 12, Colour.WHITE);
+  }
+
+  private void write(String label, double y, double size, Colour ground) {
+    Pen.bold(svg, label, new Vec(0, y), size, Palette.lettering(ground));
+  }
+}

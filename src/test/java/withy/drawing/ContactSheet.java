@@ -1,0 +1,115 @@
+package withy.drawing;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import withy.core.light.LightCharacter;
+import withy.core.mark.Appearance;
+import withy.core.mark.MarkKind;
+import withy.core.mark.MarkingRules;
+import withy.core.mark.Practice;
+
+/**
+ * Writes sheets of pictures into {@code target/contact}, to be looked at before they are approved:
+ * each appearance near, from afar and at night, as usual eyes see it and as others do.
+ */
+public final class ContactSheet {
+  private static final Path FOLDER = Path.of("target/contact");
+
+  private final StringBuilder page = new StringBuilder();
+
+  private ContactSheet() {}
+
+  /** Arguments: the width of a picture in CSS pixels, 240 where it is not given. */
+  public static void main(String[] args) throws IOException {
+    int width = args.length > 0 ? Integer.parseInt(args[0]) : 240;
+    Files.createDirectories(FOLDER);
+    Map<String, Map<String, Appearance>> sheets = new LinkedHashMap<>();
+    for (Practice practice : Practice.values()) {
+      sheets.put(practice.id(), kinds(practice));
+    }
+    sheets.putAll(Specimens.sheets());
+    for (Map.Entry<String, Map<String, Appearance>> each : sheets.entrySet()) {
+      new ContactSheet().marks(each.getValue()).write(each.getKey(), width, "none");
+    }
+    for (Seen.Eyes eyes : Seen.Eyes.values()) {
+      String name = "eyes-" + eyes.name().toLowerCase(java.util.Locale.ROOT);
+      new ContactSheet().near(Specimens.everyKind()).write(name, width, eyes.name());
+    }
+    scenes(width);
+  }
+
+  private static void scenes(int width) throws IOException {
+    ContactSheet sheet = new ContactSheet();
+    Specimens.scenes().forEach(sheet::cell);
+    sheet.write("scenes", width + 80, "none");
+  }
+
+  private static Map<String, Appearance> kinds(Practice practice) {
+    Map<String, Appearance> kinds = new LinkedHashMap<>();
+    for (MarkKind kind : MarkingRules.kinds(practice)) {
+      int number = 0;
+      for (Appearance each : Pictures.looks(practice, kind)) {
+        kinds.put(kind.id() + " " + each.body().id() + " " + number++, each);
+      }
+    }
+    return kinds;
+  }
+
+  private ContactSheet marks(Map<String, Appearance> marks) {
+    marks.forEach(
+        (name, look) -> {
+          cell(name, MarkDrawing.near(look, label(name)));
+          cell("", MarkDrawing.distant(look));
+          LightCharacter light = look.light();
+          if (light != null) {
+            cell("", MarkDrawing.night(light));
+          }
+        });
+    return this;
+  }
+
+  private ContactSheet near(Map<String, Appearance> marks) {
+    marks.forEach((name, look) -> cell(name, MarkDrawing.near(look, null)));
+    return this;
+  }
+
+  private static String label(String name) {
+    return name.matches(".*(port-hand|labelled).*")
+        ? "17"
+        : name.contains("starboard") ? "8" : null;
+  }
+
+  private void cell(String name, Svg svg) {
+    page.append("<div>").append(svg.text()).append("<p>").append(name).append("</p></div>\n");
+  }
+
+  private void write(String name, int width, String eyes) throws IOException {
+    String head =
+        "<!doctype html><meta charset='utf-8'><style>body{margin:4px;background:#f6f2e9;"
+            + "font:11px sans-serif;filter:url(#"
+            + eyes
+            + ")}div{float:left;margin:2px;width:"
+            + width
+            + "px}p{margin:0;height:14px;overflow:hidden}svg{display:block}div>svg{width:100%;height:"
+            + width * 280 / 320
+            + "px}</style>"
+            + filter(eyes)
+            + "\n";
+    Files.writeString(FOLDER.resolve(name + ".html"), head + page, StandardCharsets.UTF_8);
+  }
+
+  private static String filter(String eyes) {
+    if (eyes.equals("none")) {
+      return "";
+    }
+    return "<svg width='0' height='0' style='position:absolute'><filter id='"
+        + eyes
+        + "' color-interpolation-filters='linearRGB'><feColorMatrix values='"
+        + Seen.Eyes.valueOf(eyes).matrix()
+        + "'/></filter></svg>";
+  }
+}
