@@ -1,8 +1,6 @@
 package withy;
 
 import java.text.MessageFormat;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.ResourceBundle;
@@ -18,11 +16,10 @@ import picocli.CommandLine.Spec;
 import withy.core.Term;
 import withy.core.light.LightCharacter;
 import withy.core.mark.Appearance;
-import withy.core.mark.BodyShape;
 import withy.core.mark.ColourPattern;
+import withy.core.mark.MarkDescription;
 import withy.core.mark.MarkKind;
 import withy.core.mark.MarkLook;
-import withy.core.mark.MarkingRules;
 import withy.core.mark.NumberRules;
 import withy.core.mark.Parity;
 import withy.core.mark.Practice;
@@ -62,31 +59,42 @@ final class MarkCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Optional<Practice> chosen = find(Practice.values(), practice);
-    Optional<MarkKind> wanted = find(MarkKind.values(), kind);
     if (chosen.isEmpty()) {
       return refuse("drawn-mark.unknown-practice", practice, words(Practice.values()));
     }
-    if (wanted.isEmpty()) {
-      return refuse("drawn-mark.unknown-kind", kind, words(MarkKind.values()));
+    Optional<MarkDescription> mark = mark(chosen.get());
+    if (mark.isPresent()) {
+      return write(chosen.get(), mark.get());
     }
-    if (!MarkingRules.has(chosen.get(), wanted.get())) {
-      return refuse("drawn-mark.kind-not-in-practice", kind, practice);
-    }
-    return write(chosen.get(), MarkingRules.look(chosen.get(), wanted.get()));
+    return find(everyKind(), kind).isPresent()
+        ? refuse("drawn-mark.kind-not-in-practice", kind, practice)
+        : refuse("drawn-mark.unknown-kind", kind, words(everyKind()));
   }
 
-  private int write(Practice chosen, MarkLook look) {
+  /** The mark that stands for a kind, or the one of an id, as the pages of marks have it. */
+  private Optional<MarkDescription> mark(Practice chosen) {
+    return find(chosen.kinds(), kind).flatMap(chosen::mark).or(() -> chosen.mark(kind));
+  }
+
+  private static List<MarkKind> everyKind() {
+    return Practice.values().stream().flatMap(each -> each.kinds().stream()).distinct().toList();
+  }
+
+  private int write(Practice chosen, MarkDescription mark) {
     Chance chance = Chance.of(seed, 0);
-    Svg svg = night ? night(look, chance) : day(chosen, look, chance);
+    if (night && mark.look().lights().isEmpty()) {
+      return refuse("drawn-mark.unlit", kind, practice);
+    }
+    Svg svg = night ? night(mark.look(), chance) : day(chosen, mark, chance);
     if (spec != null) {
       spec.commandLine().getOut().println(svg);
     }
     return CommandLine.ExitCode.OK;
   }
 
-  private static Svg day(Practice practice, MarkLook look, Chance chance) {
-    List<Appearance> looks = looks(look, light(look, chance));
-    return MarkDrawing.near(chance.pick(looks), label(practice, look, chance));
+  private static Svg day(Practice practice, MarkDescription mark, Chance chance) {
+    List<Appearance> looks = mark.look().appearances(light(mark.look(), chance));
+    return MarkDrawing.near(chance.pick(looks), label(practice, mark, chance));
   }
 
   private static @Nullable LightCharacter light(MarkLook look, Chance chance) {
@@ -94,29 +102,22 @@ final class MarkCommand implements Callable<Integer> {
     return drawn == 0 ? null : look.lights().get(drawn - 1);
   }
 
-  /** Every body with and without the topmark, as far as the practice allows it. */
-  private static List<Appearance> looks(MarkLook look, @Nullable LightCharacter light) {
-    List<Appearance> looks = new ArrayList<>();
-    for (BodyShape body : look.bodies()) {
-      if (look.topmarkPossible(body)) {
-        looks.add(look.appearance(body, true, light));
-      }
-      if (!look.topmarkRequired(body)) {
-        looks.add(look.appearance(body, false, light));
-      }
-    }
-    return looks;
-  }
-
   /** A number of the right parity, a letter where there are no numbers, or nothing. */
-  private static @Nullable String label(Practice practice, MarkLook look, Chance chance) {
-    if (chance.oneIn(2) || look.pattern() == ColourPattern.VERTICAL) {
+  private static @Nullable String label(Practice practice, MarkDescription mark, Chance chance) {
+    boolean striped = mark.look().pattern() == ColourPattern.VERTICAL;
+    int even = 2 * chance.between(1, 14);
+    if (chance.oneIn(2) || striped) {
       return null;
     }
-    Optional<Parity> parity = NumberRules.parity(practice.region(), look.kind());
-    int even = 2 * chance.between(1, 14);
-    String letter = String.valueOf((char) ('A' + even / 2 - 1));
-    return parity.map(each -> String.valueOf(each == Parity.EVEN ? even : even - 1)).orElse(letter);
+    return switch (mark.numbering()) {
+      case NUMBERED ->
+          NumberRules.parity(practice.region(), mark.kind())
+              .map(each -> String.valueOf(each == Parity.EVEN ? even : even - 1))
+              .orElse(null);
+      case LETTERED -> String.valueOf((char) ('A' + even / 2 - 1));
+      case PRIV -> "PRIV";
+      case RIVER_MILES, WORDED, BARE -> null;
+    };
   }
 
   private static Svg night(MarkLook look, Chance chance) {
@@ -124,12 +125,12 @@ final class MarkCommand implements Callable<Integer> {
     return MarkDrawing.night(light.timeline(), Lettering.ENGLISH, true);
   }
 
-  private static <T extends Term> Optional<T> find(T[] terms, String word) {
-    return Arrays.stream(terms).filter(each -> each.id().equals(word)).findFirst();
+  private static <T extends Term> Optional<T> find(List<T> terms, String word) {
+    return terms.stream().filter(each -> each.id().equals(word)).findFirst();
   }
 
-  private static String words(Term[] terms) {
-    return Arrays.stream(terms).map(Term::id).collect(Collectors.joining(", "));
+  private static String words(List<? extends Term> terms) {
+    return terms.stream().map(Term::id).collect(Collectors.joining(", "));
   }
 
   private int refuse(String key, Object... values) {

@@ -69,7 +69,7 @@ final class ScenariosCommand implements Callable<Integer> {
     Composition composition;
     int items;
     try {
-      under = parsed("--practice", Practice.class, practice);
+      under = parsed("--practice", Practice.values(), practice);
       composition = composition();
       items = items(composition);
       ItemGenerator.item(under, composition, seed, 0);
@@ -95,7 +95,7 @@ final class ScenariosCommand implements Callable<Integer> {
     }
     List<Form> wanted = new ArrayList<>();
     for (String each : forms) {
-      wanted.add(parsed("--form", Form.class, each));
+      wanted.add(parsed("--form", List.of(Form.values()), each));
     }
     return new Composition(base.concepts(), wanted, base.time(), base.length());
   }
@@ -110,9 +110,9 @@ final class ScenariosCommand implements Callable<Integer> {
     return DrillSetReader.read(file.toString(), text).composition();
   }
 
-  private <E extends Enum<E> & Term> E parsed(String option, Class<E> type, String word) {
+  private <T extends Term> T parsed(String option, List<T> known, String word) {
     try {
-      return Term.parse(type, word);
+      return Term.parse(known, word);
     } catch (IllegalArgumentException e) {
       throw new Refusal(words.text("scenarios.option", option, String.valueOf(e.getMessage())));
     }

@@ -71,7 +71,7 @@ class ScenariosCommandTest {
         .containsExactly("kind", "bearing", "distance", "label", "appearance");
     assertThat(item.path("marks").path(0).path("appearance").fieldNames())
         .toIterable()
-        .containsExactly("body", "pattern", "colours", "topmark", "light");
+        .containsExactly("body", "pattern", "colours", "symbol", "board", "topmark", "light");
   }
 
   @Test

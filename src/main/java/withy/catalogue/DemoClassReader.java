@@ -40,7 +40,7 @@ public final class DemoClassReader {
   private static DemoPlan plan(JsonNode root) {
     return new DemoPlan(
         root.required("name").asText(),
-        Term.parse(Practice.class, root.required("practice").asText()),
+        Practice.parse(root.required("practice").asText()),
         list(root.required("learners"), DemoClassReader::learner),
         list(root.required("assignments"), DemoClassReader::assignment));
   }

@@ -121,7 +121,7 @@ final class IssuedItemTable implements IssuedItems {
         row.getString("learner"),
         row.getString("assignment"),
         row.getInt("position"),
-        Term.parse(Practice.class, row.getString("practice")),
+        Practice.parse(row.getString("practice")),
         Term.parse(Concept.class, row.getString("concept")),
         row.getLong("seed"),
         row.getInt("item_index"),

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.statement.StatementContext;
-import withy.core.Term;
 import withy.core.mark.Practice;
 import withy.usecase.SchoolClass;
 import withy.usecase.SchoolClasses;
@@ -84,7 +83,7 @@ final class SchoolClassTable implements SchoolClasses {
     return new SchoolClass(
         row.getString("id"),
         row.getString("name"),
-        Term.parse(Practice.class, row.getString("practice")),
+        Practice.parse(row.getString("practice")),
         row.getString("code"),
         row.getString("instructor"));
   }

@@ -21,12 +21,13 @@ import withy.core.mark.Practice;
 public class ItemGeneration {
   private static final Composition ALL = new Composition(List.of(), List.of(), null, 10);
 
-  @Param public Practice practice = Practice.IALA_A;
+  @Param({"iala-a", "iala-b", "canada", "usa"})
+  public String practice = "iala-a";
 
   private int index;
 
   @Benchmark
   public Item draw() {
-    return ItemGenerator.item(practice, ALL, 1, index++);
+    return ItemGenerator.item(Practice.parse(practice), ALL, 1, index++);
   }
 }

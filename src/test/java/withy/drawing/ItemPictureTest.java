@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Element;
 import withy.core.geometry.Bearing;
 import withy.core.item.Composition;
@@ -26,7 +26,7 @@ class ItemPictureTest {
   private static final long SEED = 20;
 
   @ParameterizedTest
-  @EnumSource(Practice.class)
+  @MethodSource("withy.core.mark.Practice#values")
   void drawsEveryItemBeforeAndAfterAnyAnswer(Practice practice) {
     for (Item item : items(practice)) {
       well(ItemPicture.question(item));
@@ -46,7 +46,7 @@ class ItemPictureTest {
   }
 
   @ParameterizedTest
-  @EnumSource(Practice.class)
+  @MethodSource("withy.core.mark.Practice#values")
   void writesOnlyFiguresLettersOfTheChartAndTheLabelIntoAQuestion(Practice practice) {
     for (Item item : items(practice)) {
       List<SightedMark> marks = item.scenario().marks();
@@ -59,7 +59,7 @@ class ItemPictureTest {
   }
 
   @ParameterizedTest
-  @EnumSource(Practice.class)
+  @MethodSource("withy.core.mark.Practice#values")
   void givesAllPlansOfAFormTheSamePaper(Practice practice) {
     Set<String> roots = new LinkedHashSet<>();
     for (Item item : items(practice)) {

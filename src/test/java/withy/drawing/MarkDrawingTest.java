@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Element;
 import org.w3c.dom.NamedNodeMap;
 import withy.core.mark.Appearance;
@@ -62,7 +63,7 @@ class MarkDrawingTest {
       List.of("svg", "g", "rect", "path", "circle", "text", "animate");
 
   @ParameterizedTest
-  @EnumSource(Practice.class)
+  @MethodSource("withy.core.mark.Practice#values")
   void givesNothingAwayButByDrawing(Practice practice) {
     for (Svg svg : all(practice)) {
       for (Element each : Pictures.elements(svg)) {
@@ -100,7 +101,7 @@ class MarkDrawingTest {
   }
 
   @ParameterizedTest
-  @EnumSource(Practice.class)
+  @MethodSource("withy.core.mark.Practice#values")
   void writesNoWordsButTheLabelItIsGiven(Practice practice) {
     for (Appearance each : Pictures.looks(practice)) {
       assertThat(texts(MarkDrawing.near(each, null))).isEmpty();
@@ -120,7 +121,7 @@ class MarkDrawingTest {
   }
 
   @ParameterizedTest
-  @EnumSource(Practice.class)
+  @MethodSource("withy.core.mark.Practice#values")
   void dropsEveryColourFromAfar(Practice practice) {
     Set<Set<String>> fills = new LinkedHashSet<>();
     for (Appearance each : Pictures.looks(practice)) {
@@ -188,7 +189,7 @@ class MarkDrawingTest {
   }
 
   @ParameterizedTest
-  @EnumSource(Practice.class)
+  @MethodSource("withy.core.mark.Practice#values")
   void staysOnThePaper(Practice practice) {
     for (Appearance each : Pictures.looks(practice)) {
       double scale = MarkDrawing.scale(each);
@@ -199,7 +200,7 @@ class MarkDrawingTest {
   }
 
   @ParameterizedTest
-  @EnumSource(Practice.class)
+  @MethodSource("withy.core.mark.Practice#values")
   void staysSmallAndUsesOnlyThePalette(Practice practice) {
     Set<String> palette = new LinkedHashSet<>();
     for (Palette each : Palette.values()) {

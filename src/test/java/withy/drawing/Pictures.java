@@ -27,14 +27,9 @@ final class Pictures {
   /** Every body of a kind under a practice, with and without topmark, lit and unlit. */
   static List<Appearance> looks(Practice practice, MarkKind kind) {
     MarkLook look = MarkingRules.look(practice, kind);
-    List<Appearance> looks = new ArrayList<>();
-    for (BodyShape body : look.bodies()) {
-      for (boolean topmark : new boolean[] {true, false}) {
-        if (topmark ? look.topmarkPossible(body) : !look.topmarkRequired(body)) {
-          looks.add(look.appearance(body, topmark, null));
-          looks.add(look.appearance(body, topmark, light(look)));
-        }
-      }
+    List<Appearance> looks = new ArrayList<>(look.appearances(null));
+    if (!look.lights().isEmpty()) {
+      looks.addAll(look.appearances(light(look)));
     }
     return looks;
   }

@@ -6,7 +6,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
 import withy.core.item.Form;
@@ -31,13 +31,13 @@ class NamedBeliefTest {
           List.of(Misconception.DIRECTION_IGNORED.id(), Misconception.REGION_SWAPPED.id()));
 
   @ParameterizedTest
-  @EnumSource(Practice.class)
+  @MethodSource("withy.core.mark.Practice#values")
   void namesTheOneWhoSwapsRegions(Practice practice) {
     assertThat(named(practice, Misconception.REGION_SWAPPED)).isGreaterThanOrEqualTo(0.90);
   }
 
   @ParameterizedTest
-  @EnumSource(Practice.class)
+  @MethodSource("withy.core.mark.Practice#values")
   void namesTheOneWhoForgetsTheSwapOutbound(Practice practice) {
     assertThat(named(practice, Misconception.DIRECTION_IGNORED)).isGreaterThanOrEqualTo(0.90);
   }

@@ -20,6 +20,7 @@ import withy.core.item.ItemGenerator;
 import withy.core.item.Message;
 import withy.core.item.Misconception;
 import withy.core.item.Option;
+import withy.core.mark.MarkDescription;
 import withy.core.mark.Practice;
 import withy.core.mark.Side;
 import withy.core.scenario.View;
@@ -27,7 +28,7 @@ import withy.core.scenario.View;
 /** Every word that an item may need stands in the bundle, and none there is without use. */
 class ItemWordingTest {
   private static final Composition ALL = new Composition(List.of(), List.of(), null, 10);
-  private static final int SEEDS = 3000;
+  private static final int SEEDS = 8_000;
   private static final Wording ENGLISH = Wording.of(Locale.ENGLISH);
   private static final ItemWording WORDS = new ItemWording(ENGLISH);
   private static final Pattern PLACE = Pattern.compile("\\{(\\d+)");
@@ -59,6 +60,11 @@ class ItemWordingTest {
     }
     for (Misconception each : Misconception.values()) {
       used.add("mistook." + each.id());
+    }
+    for (Practice practice : Practice.values()) {
+      for (MarkDescription mark : practice.marks()) {
+        used.addAll(List.of(mark.nameKey(), mark.lookKey(), mark.meaningKey()));
+      }
     }
     Set<String> ours = new TreeSet<>(ENGLISH.keys());
     ours.removeIf(key -> OURS.stream().noneMatch(key::startsWith));

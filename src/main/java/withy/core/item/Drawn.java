@@ -4,6 +4,7 @@ import org.jspecify.annotations.Nullable;
 import withy.core.geometry.Bearing;
 import withy.core.light.LightCharacter;
 import withy.core.mark.Appearance;
+import withy.core.mark.MarkDescription;
 import withy.core.mark.MarkKind;
 import withy.core.mark.MarkLook;
 import withy.core.mark.MarkingRules;
@@ -40,15 +41,20 @@ final class Drawn {
     };
   }
 
-  /** A mark of a kind ahead of the boat, drawn from all the ways in which it can be told. */
+  /** What stands for a kind of mark ahead of the boat, drawn from all ways to tell it. */
   static SightedMark ahead(Task task, MarkKind kind, View view, Bearing heading) {
+    return ahead(task, MarkingRules.mark(task.practice(), kind), view, heading);
+  }
+
+  /** A mark ahead of the boat, drawn from all the ways in which it can be told. */
+  static SightedMark ahead(Task task, MarkDescription mark, View view, Bearing heading) {
     Chance chance = task.chance();
     return new SightedMark(
-        kind,
+        mark.kind(),
         heading.plus(chance.between(-AHEAD, AHEAD)),
         distance(view, chance),
-        view == View.NEAR ? label(task.practice(), kind, chance) : null,
-        appearance(task, kind, view));
+        view == View.NEAR ? label(task.practice(), mark, chance) : null,
+        appearance(task, mark, view));
   }
 
   private static double distance(View view, Chance chance) {
@@ -60,27 +66,32 @@ final class Drawn {
   }
 
   /** Numbers on the marks of the sides, letters on others, on one in three neither. */
-  private static @Nullable String label(Practice practice, MarkKind kind, Chance chance) {
+  private static @Nullable String label(Practice practice, MarkDescription mark, Chance chance) {
     if (chance.oneIn(3)) {
       return null;
     }
-    if (!NumberRules.isNumbered(kind)) {
-      return String.valueOf(LETTERS.charAt(chance.below(LETTERS.length())));
-    }
+    return switch (mark.numbering()) {
+      case NUMBERED -> number(practice, mark.kind(), chance);
+      case LETTERED -> String.valueOf(LETTERS.charAt(chance.below(LETTERS.length())));
+      case PRIV -> "PRIV";
+      case RIVER_MILES, WORDED, BARE -> null;
+    };
+  }
+
+  private static String number(Practice practice, MarkKind kind, Chance chance) {
     int even = 2 * chance.between(1, 15);
     boolean odd = NumberRules.parity(practice.region(), kind).orElse(Parity.EVEN) == Parity.ODD;
     return Integer.toString(odd ? even - 1 : even);
   }
 
-  private static Appearance appearance(Task task, MarkKind kind, View view) {
-    MarkLook look = MarkingRules.look(task.practice(), kind);
-    Sight sight = task.chance().pick(Sight.of(task.practice(), kind, view));
-    return look.appearance(sight.body(), sight.topmark(), light(look, view, task.chance()));
+  private static Appearance appearance(Task task, MarkDescription mark, View view) {
+    Sight sight = task.chance().pick(Sights.of(task.practice(), mark, view));
+    return sight.appearance(light(mark.look(), view, task.chance()));
   }
 
   /** By day one mark in four is unlit. */
   private static @Nullable LightCharacter light(MarkLook look, View view, Chance chance) {
-    boolean unlit = view != View.LIGHT && chance.oneIn(4);
+    boolean unlit = look.lights().isEmpty() || (view != View.LIGHT && chance.oneIn(4));
     return unlit ? null : chance.pick(look.lights());
   }
 }

@@ -2,11 +2,10 @@ package withy.core.item;
 
 import java.util.ArrayList;
 import java.util.List;
-import withy.core.Term;
 import withy.core.geometry.Bearing;
 import withy.core.mark.Appearance;
+import withy.core.mark.MarkDescription;
 import withy.core.mark.MarkKind;
-import withy.core.mark.MarkingRules;
 import withy.core.mark.Practice;
 import withy.core.mark.Recognition;
 import withy.core.mark.Topmark;
@@ -32,42 +31,29 @@ final class IdentifyWriter implements ItemWriter {
 
   @Override
   public boolean measures(Concept concept, Practice practice, TimeOfDay time) {
-    return !kinds(concept, practice, time).isEmpty();
+    return !marks(concept, practice, time).isEmpty();
   }
 
-  /** The kinds of mark about which a concept is asked. */
-  private static List<MarkKind> kinds(Concept concept, Practice practice, TimeOfDay time) {
-    List<MarkKind> kinds = new ArrayList<>();
-    for (MarkKind each : MarkingRules.kinds(practice)) {
-      if (concept == concept(each, time)) {
-        kinds.add(each);
+  /** The marks about which a concept is asked. */
+  private static List<MarkDescription> marks(Concept concept, Practice practice, TimeOfDay time) {
+    View view = time == TimeOfDay.DAY ? View.NEAR : View.LIGHT;
+    List<MarkDescription> marks = new ArrayList<>();
+    for (MarkDescription each : practice.marks()) {
+      if (Groups.told(each.group(), time) == concept
+          && !Sights.of(practice, each, view).isEmpty()) {
+        marks.add(each);
       }
     }
-    return kinds;
-  }
-
-  private static Concept concept(MarkKind kind, TimeOfDay time) {
-    boolean day = time == TimeOfDay.DAY;
-    return switch (kind) {
-      case PORT_HAND, STARBOARD_HAND -> day ? Concept.REGION : Concept.LATERAL_LIGHT;
-      case PREFERRED_CHANNEL_TO_STARBOARD, PREFERRED_CHANNEL_TO_PORT -> Concept.PREFERRED_CHANNEL;
-      case NORTH_CARDINAL, EAST_CARDINAL, SOUTH_CARDINAL, WEST_CARDINAL ->
-          day ? Concept.CARDINAL_IDENTITY : Concept.CARDINAL_LIGHT;
-      case ISOLATED_DANGER -> Concept.ISOLATED_DANGER;
-      case SAFE_WATER -> Concept.SAFE_WATER;
-      case SPECIAL -> Concept.SPECIAL_MARK;
-      case EMERGENCY_WRECK -> Concept.EMERGENCY_WRECK;
-    };
+    return marks;
   }
 
   @Override
   public Draft write(Task task) {
-    List<MarkKind> kinds = kinds(task.concept(), task.practice(), task.time());
-    MarkKind kind = task.chance().pick(kinds);
-    Scenario scenario = scenario(task, kind);
+    MarkDescription mark = task.chance().pick(marks(task.concept(), task.practice(), task.time()));
+    Scenario scenario = scenario(task, mark);
     Distractors distractors = distractors(task, scenario);
     for (int i = 0; i < TRIES && distractors.count() < ENOUGH; i++) {
-      scenario = scenario(task, kind);
+      scenario = scenario(task, mark);
       distractors = distractors(task, scenario);
     }
     return draft(task, scenario, distractors);
@@ -81,8 +67,7 @@ final class IdentifyWriter implements ItemWriter {
         scenario,
         Message.of("prompt.identify." + scenario.situation().view().id(), task.practice().region()),
         new Option(kind.id(), Words.mark(task.practice(), kind), null, null),
-        distractors.options(
-            value -> Words.mark(task.practice(), Term.parse(MarkKind.class, value))),
+        distractors.options(value -> Words.mark(task.practice(), new MarkKind(value))),
         KindExplanation.of(scenario));
   }
 
@@ -106,24 +91,24 @@ final class IdentifyWriter implements ItemWriter {
     return possible.stream().map(MarkKind::id).toList();
   }
 
-  private static Scenario scenario(Task task, MarkKind kind) {
-    View view = view(task, kind);
+  private static Scenario scenario(Task task, MarkDescription described) {
+    View view = view(task, described);
     Bearing heading = Drawn.bearing(task.chance());
-    SightedMark mark = Drawn.ahead(task, kind, view, heading);
+    SightedMark mark = Drawn.ahead(task, described, view, heading);
     Situation situation =
         new Situation(heading, Travel.NONE, null, task.time(), view, null, null, null);
     return new Scenario(task.practice(), situation, List.of(mark));
   }
 
   /** The silhouette of a mark with a hand does not tell it from one at a junction. */
-  private static View view(Task task, MarkKind kind) {
+  private static View view(Task task, MarkDescription mark) {
     if (task.time() == TimeOfDay.NIGHT) {
       return View.LIGHT;
     }
     boolean told =
-        !kind.isLateral()
-            && !kind.isPreferredChannel()
-            && !Sight.of(task.practice(), kind, View.DISTANT).isEmpty();
+        !mark.kind().isLateral()
+            && !mark.kind().isPreferredChannel()
+            && !Sights.of(task.practice(), mark, View.DISTANT).isEmpty();
     return told && task.chance().oneIn(2) ? View.DISTANT : View.NEAR;
   }
 }

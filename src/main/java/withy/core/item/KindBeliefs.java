@@ -1,5 +1,9 @@
 package withy.core.item;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import withy.core.geometry.Bearing;
 import withy.core.mark.Appearance;
@@ -15,34 +19,122 @@ import withy.core.scenario.View;
  * it, since it is of another kind or what the belief goes by is not seen.
  */
 final class KindBeliefs {
+  private static final Map<MarkKind, MarkKind> OTHER_HAND =
+      taken(
+          MarkKind.PORT_HAND,
+          MarkKind.STARBOARD_HAND,
+          MarkKind.PREFERRED_CHANNEL_TO_STARBOARD,
+          MarkKind.PREFERRED_CHANNEL_TO_PORT,
+          MarkKind.STARBOARD_HAND,
+          MarkKind.PORT_HAND,
+          MarkKind.PREFERRED_CHANNEL_TO_PORT,
+          MarkKind.PREFERRED_CHANNEL_TO_STARBOARD);
+
+  /** The mark of the same colour on top, with a band instead of without and the reverse. */
+  private static final Map<MarkKind, MarkKind> BANDED_OR_PLAIN =
+      taken(
+          MarkKind.PORT_HAND,
+          MarkKind.PREFERRED_CHANNEL_TO_STARBOARD,
+          MarkKind.STARBOARD_HAND,
+          MarkKind.PREFERRED_CHANNEL_TO_PORT,
+          MarkKind.PREFERRED_CHANNEL_TO_STARBOARD,
+          MarkKind.PORT_HAND,
+          MarkKind.PREFERRED_CHANNEL_TO_PORT,
+          MarkKind.STARBOARD_HAND);
+
+  private static final Map<MarkKind, MarkKind> NORTH_SOUTH =
+      taken(
+          MarkKind.NORTH_CARDINAL,
+          MarkKind.SOUTH_CARDINAL,
+          MarkKind.SOUTH_CARDINAL,
+          MarkKind.NORTH_CARDINAL);
+
+  private static final Map<MarkKind, MarkKind> EAST_WEST =
+      taken(
+          MarkKind.EAST_CARDINAL,
+          MarkKind.WEST_CARDINAL,
+          MarkKind.WEST_CARDINAL,
+          MarkKind.EAST_CARDINAL);
+
+  private static final Map<MarkKind, MarkKind> UPPER_HALF =
+      taken(
+          MarkKind.NORTH_CARDINAL,
+          MarkKind.EAST_CARDINAL,
+          MarkKind.SOUTH_CARDINAL,
+          MarkKind.WEST_CARDINAL,
+          MarkKind.EAST_CARDINAL,
+          MarkKind.NORTH_CARDINAL,
+          MarkKind.WEST_CARDINAL,
+          MarkKind.SOUTH_CARDINAL);
+
+  private static final Map<MarkKind, MarkKind> QUARTER_EARLIER =
+      taken(
+          MarkKind.NORTH_CARDINAL,
+          MarkKind.WEST_CARDINAL,
+          MarkKind.EAST_CARDINAL,
+          MarkKind.NORTH_CARDINAL,
+          MarkKind.SOUTH_CARDINAL,
+          MarkKind.EAST_CARDINAL,
+          MarkKind.WEST_CARDINAL,
+          MarkKind.SOUTH_CARDINAL);
+
+  private static final Map<MarkKind, MarkKind> RHYTHM_IGNORED =
+      taken(
+          MarkKind.ISOLATED_DANGER,
+          MarkKind.EAST_CARDINAL,
+          MarkKind.SAFE_WATER,
+          MarkKind.NORTH_CARDINAL);
+
+  private static final Map<MarkKind, MarkKind> SPHERES =
+      taken(
+          MarkKind.ISOLATED_DANGER,
+          MarkKind.SAFE_WATER,
+          MarkKind.SAFE_WATER,
+          MarkKind.ISOLATED_DANGER);
+
+  private static final Map<MarkKind, MarkKind> CROSSES =
+      taken(MarkKind.SPECIAL, MarkKind.EMERGENCY_WRECK, MarkKind.EMERGENCY_WRECK, MarkKind.SPECIAL);
+
+  private static final List<MarkKind> SINGLE_TOPMARKS =
+      List.of(MarkKind.SAFE_WATER, MarkKind.SPECIAL, MarkKind.EMERGENCY_WRECK);
+
   private KindBeliefs() {}
 
+  /** Pairs of a kind and the one for which it is taken. */
+  private static Map<MarkKind, MarkKind> taken(MarkKind... pairs) {
+    Map<MarkKind, MarkKind> taken = new LinkedHashMap<>();
+    for (int i = 0; i < pairs.length; i += 2) {
+      taken.put(pairs[i], pairs[i + 1]);
+    }
+    return Collections.unmodifiableMap(taken);
+  }
+
   static @Nullable MarkKind otherRegion(Scenario scenario) {
-    return view(scenario) == View.DISTANT ? null : otherHand(kind(scenario));
+    return view(scenario) == View.DISTANT ? null : OTHER_HAND.get(kind(scenario));
   }
 
   static @Nullable MarkKind shapeSwapped(Scenario scenario) {
     boolean lateral = view(scenario) == View.DISTANT && kind(scenario).isLateral();
-    return lateral ? otherHand(kind(scenario)) : null;
+    return lateral ? OTHER_HAND.get(kind(scenario)) : null;
   }
 
   static @Nullable MarkKind bandOverlooked(Scenario scenario) {
-    return view(scenario) == View.NEAR ? bandedOrPlain(kind(scenario)) : null;
+    return view(scenario) == View.NEAR ? BANDED_OR_PLAIN.get(kind(scenario)) : null;
   }
 
   static @Nullable MarkKind compositeReadAsGroup(Scenario scenario) {
     boolean seen = view(scenario) == View.LIGHT && kind(scenario).isPreferredChannel();
-    return seen ? bandedOrPlain(kind(scenario)) : null;
+    return seen ? BANDED_OR_PLAIN.get(kind(scenario)) : null;
   }
 
   static @Nullable MarkKind middleBand(Scenario scenario) {
     boolean seen = view(scenario) == View.NEAR && kind(scenario).isPreferredChannel();
-    return seen ? otherHand(kind(scenario)) : null;
+    return seen ? OTHER_HAND.get(kind(scenario)) : null;
   }
 
   static @Nullable MarkKind channelNameAsSide(Scenario scenario) {
     boolean seen = view(scenario) != View.DISTANT && kind(scenario).isPreferredChannel();
-    return seen ? otherHand(kind(scenario)) : null;
+    return seen ? OTHER_HAND.get(kind(scenario)) : null;
   }
 
   /** Only Canada names the marks at a junction after the hand on which they are left. */
@@ -56,54 +148,38 @@ final class KindBeliefs {
   }
 
   static @Nullable MarkKind northSouthColours(Scenario scenario) {
-    return view(scenario) == View.NEAR ? northSouth(kind(scenario)) : null;
+    return view(scenario) == View.NEAR ? NORTH_SOUTH.get(kind(scenario)) : null;
   }
 
   static @Nullable MarkKind eastWestColours(Scenario scenario) {
-    return view(scenario) == View.NEAR ? eastWest(kind(scenario)) : null;
+    return view(scenario) == View.NEAR ? EAST_WEST.get(kind(scenario)) : null;
   }
 
   static @Nullable MarkKind conesPointToDanger(Scenario scenario) {
-    return topmarkSeen(scenario) ? northSouth(kind(scenario)) : null;
+    return topmarkSeen(scenario) ? NORTH_SOUTH.get(kind(scenario)) : null;
   }
 
   static @Nullable MarkKind eastWestTopmarks(Scenario scenario) {
-    return topmarkSeen(scenario) ? eastWest(kind(scenario)) : null;
+    return topmarkSeen(scenario) ? EAST_WEST.get(kind(scenario)) : null;
   }
 
   /** North and east are black on top with a cone up, south and west yellow with a cone down. */
   static @Nullable MarkKind upperHalf(Scenario scenario) {
-    return view(scenario) == View.LIGHT
-        ? null
-        : switch (kind(scenario)) {
-          case NORTH_CARDINAL -> MarkKind.EAST_CARDINAL;
-          case EAST_CARDINAL -> MarkKind.NORTH_CARDINAL;
-          case SOUTH_CARDINAL -> MarkKind.WEST_CARDINAL;
-          case WEST_CARDINAL -> MarkKind.SOUTH_CARDINAL;
-          default -> null;
-        };
+    return view(scenario) == View.LIGHT ? null : UPPER_HALF.get(kind(scenario));
   }
 
   /** Reads each light as the one a quarter earlier on the clock. */
   static @Nullable MarkKind clockFace(Scenario scenario) {
-    return view(scenario) != View.LIGHT
-        ? null
-        : switch (kind(scenario)) {
-          case NORTH_CARDINAL -> MarkKind.WEST_CARDINAL;
-          case EAST_CARDINAL -> MarkKind.NORTH_CARDINAL;
-          case SOUTH_CARDINAL -> MarkKind.EAST_CARDINAL;
-          case WEST_CARDINAL -> MarkKind.SOUTH_CARDINAL;
-          default -> null;
-        };
+    return view(scenario) == View.LIGHT ? QUARTER_EARLIER.get(kind(scenario)) : null;
   }
 
   /** Counts the quarters of the clock the wrong way round: three flashes west, nine east. */
   static @Nullable MarkKind clockReversed(Scenario scenario) {
-    return view(scenario) == View.LIGHT ? eastWest(kind(scenario)) : null;
+    return view(scenario) == View.LIGHT ? EAST_WEST.get(kind(scenario)) : null;
   }
 
   static @Nullable MarkKind longFlashCounted(Scenario scenario) {
-    boolean south = kind(scenario) == MarkKind.SOUTH_CARDINAL && view(scenario) == View.LIGHT;
+    boolean south = kind(scenario).equals(MarkKind.SOUTH_CARDINAL) && view(scenario) == View.LIGHT;
     return south ? MarkKind.WEST_CARDINAL : null;
   }
 
@@ -117,56 +193,41 @@ final class KindBeliefs {
     if (view(scenario) != View.LIGHT) {
       return null;
     }
-    return switch (kind(scenario)) {
-      case NORTH_CARDINAL, EAST_CARDINAL, SOUTH_CARDINAL, WEST_CARDINAL -> MarkKind.ISOLATED_DANGER;
-      case ISOLATED_DANGER -> MarkKind.EAST_CARDINAL;
-      case SAFE_WATER -> MarkKind.NORTH_CARDINAL;
-      default -> bandedOrPlain(kind(scenario));
-    };
+    MarkKind kind = kind(scenario);
+    return kind.isCardinal()
+        ? MarkKind.ISOLATED_DANGER
+        : RHYTHM_IGNORED.getOrDefault(kind, BANDED_OR_PLAIN.get(kind));
   }
 
   static @Nullable MarkKind spheresSwapped(Scenario scenario) {
-    return switch (kind(scenario)) {
-      case ISOLATED_DANGER -> MarkKind.SAFE_WATER;
-      case SAFE_WATER -> MarkKind.ISOLATED_DANGER;
-      default -> null;
-    };
+    return SPHERES.get(kind(scenario));
   }
 
   static @Nullable MarkKind redMeansLateral(Scenario scenario) {
     boolean red =
-        kind(scenario) == MarkKind.SAFE_WATER || kind(scenario) == MarkKind.ISOLATED_DANGER;
+        kind(scenario).equals(MarkKind.SAFE_WATER)
+            || kind(scenario).equals(MarkKind.ISOLATED_DANGER);
     return red && view(scenario) == View.NEAR ? redHand(scenario) : null;
   }
 
   /** Takes the stripes of a safe-water mark for the bands of a mark at a junction. */
   static @Nullable MarkKind patternIgnored(Scenario scenario) {
-    boolean striped = kind(scenario) == MarkKind.SAFE_WATER && view(scenario) == View.NEAR;
-    return striped ? bandedOrPlain(redHand(scenario)) : null;
+    boolean striped = kind(scenario).equals(MarkKind.SAFE_WATER) && view(scenario) == View.NEAR;
+    return striped ? BANDED_OR_PLAIN.get(redHand(scenario)) : null;
   }
 
   static @Nullable MarkKind pairMeansCardinal(Scenario scenario) {
-    boolean pair = kind(scenario) == MarkKind.ISOLATED_DANGER && topmarkSeen(scenario);
+    boolean pair = kind(scenario).equals(MarkKind.ISOLATED_DANGER) && topmarkSeen(scenario);
     return pair ? MarkKind.EAST_CARDINAL : null;
   }
 
   static @Nullable MarkKind singleMeansLateral(Scenario scenario) {
-    return view(scenario) != View.DISTANT
-        ? null
-        : switch (kind(scenario)) {
-          case SAFE_WATER, SPECIAL, EMERGENCY_WRECK -> MarkKind.PORT_HAND;
-          default -> null;
-        };
+    boolean single = view(scenario) == View.DISTANT && SINGLE_TOPMARKS.contains(kind(scenario));
+    return single ? MarkKind.PORT_HAND : null;
   }
 
   static @Nullable MarkKind crossesSwapped(Scenario scenario) {
-    return !topmarkSeen(scenario)
-        ? null
-        : switch (kind(scenario)) {
-          case SPECIAL -> MarkKind.EMERGENCY_WRECK;
-          case EMERGENCY_WRECK -> MarkKind.SPECIAL;
-          default -> null;
-        };
+    return topmarkSeen(scenario) ? CROSSES.get(kind(scenario)) : null;
   }
 
   static @Nullable MarkKind yellowMeansCardinal(Scenario scenario) {
@@ -174,12 +235,12 @@ final class KindBeliefs {
   }
 
   static @Nullable MarkKind yellowMeansDanger(Scenario scenario) {
-    boolean special = kind(scenario) == MarkKind.SPECIAL && showsYellow(scenario);
+    boolean special = kind(scenario).equals(MarkKind.SPECIAL) && showsYellow(scenario);
     return special ? MarkKind.EMERGENCY_WRECK : null;
   }
 
   static @Nullable MarkKind everyMarkLateral(Scenario scenario) {
-    boolean plain = kind(scenario) == MarkKind.SPECIAL && view(scenario) == View.NEAR;
+    boolean plain = kind(scenario).equals(MarkKind.SPECIAL) && view(scenario) == View.NEAR;
     return plain ? handOfBow(scenario) : null;
   }
 
@@ -189,12 +250,13 @@ final class KindBeliefs {
   }
 
   static @Nullable MarkKind wreckTakenForSpecial(Scenario scenario) {
-    boolean wreck = kind(scenario) == MarkKind.EMERGENCY_WRECK && showsYellow(scenario);
+    boolean wreck = kind(scenario).equals(MarkKind.EMERGENCY_WRECK) && showsYellow(scenario);
     return wreck ? MarkKind.SPECIAL : null;
   }
 
   static @Nullable MarkKind stripesMeanSafeWater(Scenario scenario) {
-    boolean striped = kind(scenario) == MarkKind.EMERGENCY_WRECK && view(scenario) == View.NEAR;
+    boolean striped =
+        kind(scenario).equals(MarkKind.EMERGENCY_WRECK) && view(scenario) == View.NEAR;
     return striped ? MarkKind.SAFE_WATER : null;
   }
 
@@ -209,50 +271,15 @@ final class KindBeliefs {
     return region.portHand() == Colour.RED ? MarkKind.PORT_HAND : MarkKind.STARBOARD_HAND;
   }
 
-  private static @Nullable MarkKind otherHand(MarkKind kind) {
-    return switch (kind) {
-      case PORT_HAND -> MarkKind.STARBOARD_HAND;
-      case STARBOARD_HAND -> MarkKind.PORT_HAND;
-      case PREFERRED_CHANNEL_TO_STARBOARD -> MarkKind.PREFERRED_CHANNEL_TO_PORT;
-      case PREFERRED_CHANNEL_TO_PORT -> MarkKind.PREFERRED_CHANNEL_TO_STARBOARD;
-      default -> null;
-    };
-  }
-
-  /** The mark of the same colour on top, with a band instead of without and the reverse. */
-  private static @Nullable MarkKind bandedOrPlain(MarkKind kind) {
-    return switch (kind) {
-      case PORT_HAND -> MarkKind.PREFERRED_CHANNEL_TO_STARBOARD;
-      case STARBOARD_HAND -> MarkKind.PREFERRED_CHANNEL_TO_PORT;
-      case PREFERRED_CHANNEL_TO_STARBOARD -> MarkKind.PORT_HAND;
-      case PREFERRED_CHANNEL_TO_PORT -> MarkKind.STARBOARD_HAND;
-      default -> null;
-    };
-  }
-
-  private static @Nullable MarkKind northSouth(MarkKind kind) {
-    return switch (kind) {
-      case NORTH_CARDINAL -> MarkKind.SOUTH_CARDINAL;
-      case SOUTH_CARDINAL -> MarkKind.NORTH_CARDINAL;
-      default -> null;
-    };
-  }
-
-  private static @Nullable MarkKind eastWest(MarkKind kind) {
-    return switch (kind) {
-      case EAST_CARDINAL -> MarkKind.WEST_CARDINAL;
-      case WEST_CARDINAL -> MarkKind.EAST_CARDINAL;
-      default -> null;
-    };
-  }
-
   private static boolean showsWhite(MarkKind kind) {
-    return kind.isCardinal() || kind == MarkKind.ISOLATED_DANGER || kind == MarkKind.SAFE_WATER;
+    return kind.isCardinal()
+        || kind.equals(MarkKind.ISOLATED_DANGER)
+        || kind.equals(MarkKind.SAFE_WATER);
   }
 
   private static boolean showsYellow(Scenario scenario) {
     boolean yellow =
-        kind(scenario) == MarkKind.SPECIAL || kind(scenario) == MarkKind.EMERGENCY_WRECK;
+        kind(scenario).equals(MarkKind.SPECIAL) || kind(scenario).equals(MarkKind.EMERGENCY_WRECK);
     return yellow && view(scenario) != View.DISTANT;
   }
 

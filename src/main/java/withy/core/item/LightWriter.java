@@ -1,11 +1,12 @@
 package withy.core.item;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import withy.core.geometry.Bearing;
 import withy.core.light.LightCharacter;
 import withy.core.light.Rhythm;
-import withy.core.mark.MarkingRules;
+import withy.core.mark.MarkDescription;
 import withy.core.mark.Practice;
 import withy.core.mark.Travel;
 import withy.core.scenario.Scenario;
@@ -46,11 +47,21 @@ final class LightWriter implements ItemWriter {
   private static Scenario scenario(Task task) {
     Bearing heading = Drawn.bearing(task.chance());
     SightedMark mark =
-        Drawn.ahead(
-            task, task.chance().pick(MarkingRules.kinds(task.practice())), View.LIGHT, heading);
+        Drawn.ahead(task, task.chance().pick(lit(task.practice())), View.LIGHT, heading);
     Situation situation =
         new Situation(heading, Travel.NONE, null, task.time(), View.LIGHT, null, null, null);
     return new Scenario(task.practice(), situation, List.of(mark));
+  }
+
+  /** The floating marks whose light tells them. */
+  private static List<MarkDescription> lit(Practice practice) {
+    List<MarkDescription> lit = new ArrayList<>();
+    for (MarkDescription each : practice.marks()) {
+      if (!each.look().isFixed() && !Sights.of(practice, each, View.LIGHT).isEmpty()) {
+        lit.add(each);
+      }
+    }
+    return lit;
   }
 
   private static LightCharacter shown(Scenario scenario) {

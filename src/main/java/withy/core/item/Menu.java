@@ -1,7 +1,7 @@
 package withy.core.item;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -22,7 +22,8 @@ final class Menu {
           new RangeWriter(),
           new SectorWriter());
 
-  private static final Map<Practice, Menu> MENUS = new EnumMap<>(Practice.class);
+  /** Those of the practices known here; another one's is worked out whenever it is asked for. */
+  private static final Map<Practice, Menu> MENUS = new LinkedHashMap<>();
 
   static {
     for (Practice each : Practice.values()) {
@@ -57,11 +58,8 @@ final class Menu {
   }
 
   static Menu of(Practice practice) {
-    Menu menu = MENUS.get(practice);
-    if (menu == null) {
-      throw new IllegalStateException(practice.id() + " has no menu");
-    }
-    return menu;
+    Menu known = MENUS.get(practice);
+    return known == null ? new Menu(practice) : known;
   }
 
   private List<Course> courses(Concept concept) {

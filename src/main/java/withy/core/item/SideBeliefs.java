@@ -41,20 +41,20 @@ final class SideBeliefs {
 
   /** As when entering, since nobody asks for a direction where the mark has no side. */
   static @Nullable Side redMeansLateral(Scenario scenario) {
-    boolean red = kind(scenario) == MarkKind.SAFE_WATER && view(scenario) == View.NEAR;
+    boolean red = kind(scenario).equals(MarkKind.SAFE_WATER) && view(scenario) == View.NEAR;
     return red
         ? SideRules.byColour(scenario.practice().region(), Colour.RED, Travel.WITH).orElse(null)
         : null;
   }
 
   static @Nullable Side whiteLateral(Scenario scenario) {
-    boolean white = kind(scenario) == MarkKind.SAFE_WATER && view(scenario) == View.LIGHT;
+    boolean white = kind(scenario).equals(MarkKind.SAFE_WATER) && view(scenario) == View.LIGHT;
     return white ? sideOf(scenario, KindBeliefs.handOfBow(scenario)) : null;
   }
 
   /** Canada keeps a safe-water mark to port, others leave it on either side. */
   static @Nullable Side otherPractice(Scenario scenario) {
-    if (kind(scenario) != MarkKind.SAFE_WATER) {
+    if (!kind(scenario).equals(MarkKind.SAFE_WATER)) {
       return null;
     }
     boolean canada = scenario.practice() == Practice.CANADA;
@@ -62,22 +62,23 @@ final class SideBeliefs {
   }
 
   static @Nullable Side spheresSwapped(Scenario scenario) {
-    return kind(scenario) == MarkKind.SAFE_WATER ? Side.KEEP_CLEAR : null;
+    return kind(scenario).equals(MarkKind.SAFE_WATER) ? Side.KEEP_CLEAR : null;
   }
 
   /** A special mark tells no side, so either seems right. */
   static @Nullable Side wreckTakenForSpecial(Scenario scenario) {
-    return kind(scenario) == MarkKind.EMERGENCY_WRECK ? Side.EITHER_SIDE : null;
+    return kind(scenario).equals(MarkKind.EMERGENCY_WRECK) ? Side.EITHER_SIDE : null;
   }
 
   static @Nullable Side stripesMeanSafeWater(Scenario scenario) {
-    boolean striped = kind(scenario) == MarkKind.EMERGENCY_WRECK && view(scenario) == View.NEAR;
+    boolean striped =
+        kind(scenario).equals(MarkKind.EMERGENCY_WRECK) && view(scenario) == View.NEAR;
     return striped ? sideUnder(scenario.practice(), MarkKind.SAFE_WATER) : null;
   }
 
   static @Nullable Side wreckAsCardinal(Scenario scenario) {
     @Nullable MarkKind taken =
-        kind(scenario) == MarkKind.EMERGENCY_WRECK
+        kind(scenario).equals(MarkKind.EMERGENCY_WRECK)
             ? KindBeliefs.yellowMeansCardinal(scenario)
             : null;
     return taken == null ? null : hand(scenario, taken.quadrant());
@@ -85,7 +86,7 @@ final class SideBeliefs {
 
   /** Gives a wreck the sides of a channel's mark: leaves it on the bow on which it bears. */
   static @Nullable Side everyMarkLateral(Scenario scenario) {
-    boolean wreck = kind(scenario) == MarkKind.EMERGENCY_WRECK;
+    boolean wreck = kind(scenario).equals(MarkKind.EMERGENCY_WRECK);
     return wreck ? sideOf(scenario, KindBeliefs.handOfBow(scenario)) : null;
   }
 

@@ -16,15 +16,18 @@ final class SideExplanation {
   private SideExplanation() {}
 
   static Message of(Scenario scenario, Side key) {
-    return switch (scenario.mark().kind()) {
-      case PORT_HAND, STARBOARD_HAND ->
-          scenario.situation().view() == View.DISTANT
-              ? shape(scenario, key)
-              : colour(scenario, key);
-      case SAFE_WATER -> safeWater(scenario.practice());
-      case EMERGENCY_WRECK -> Message.of(MarkRule.WRECK_KEEP_CLEAR.messageKey());
-      default -> cardinal(scenario, key);
-    };
+    MarkKind kind = scenario.mark().kind();
+    if (kind.isLateral()) {
+      return scenario.situation().view() == View.DISTANT
+          ? shape(scenario, key)
+          : colour(scenario, key);
+    }
+    if (kind.isCardinal()) {
+      return cardinal(scenario, key);
+    }
+    return kind.equals(MarkKind.SAFE_WATER)
+        ? safeWater(scenario.practice())
+        : Message.of(MarkRule.WRECK_KEEP_CLEAR.messageKey());
   }
 
   private static Message colour(Scenario scenario, Side key) {

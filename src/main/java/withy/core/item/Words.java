@@ -1,6 +1,7 @@
 package withy.core.item;
 
 import withy.core.Term;
+import withy.core.mark.MarkDescription;
 import withy.core.mark.MarkKind;
 import withy.core.mark.Practice;
 import withy.core.mark.PracticeNames;
@@ -14,6 +15,11 @@ final class Words {
   /** What a practice calls a kind of mark. */
   static Message mark(Practice practice, MarkKind kind) {
     return Message.of(PracticeNames.key(practice, kind));
+  }
+
+  /** The name of a mark. */
+  static Message name(MarkDescription mark) {
+    return Message.of(mark.nameKey());
   }
 
   /** What the practice calls the mark that is asked about. */

@@ -47,4 +47,14 @@ public record Appearance(
       @Nullable LightCharacter light) {
     this(body, pattern, colours, null, null, null, topmark, light);
   }
+
+  /** The same mark built another way; null for one whose body shape says all. */
+  public Appearance built(@Nullable Structure otherwise) {
+    return new Appearance(body, pattern, colours, symbol, board, otherwise, topmark, light);
+  }
+
+  /** The same mark with a symbol painted on, or with none. */
+  public Appearance bearing(@Nullable Symbol painted) {
+    return new Appearance(body, pattern, colours, painted, board, structure, topmark, light);
+  }
 }

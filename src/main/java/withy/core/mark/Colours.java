@@ -13,7 +13,7 @@ final class Colours {
   static boolean match(MarkLook look, List<Colour> seen) {
     return look.colours().equals(seen)
         || (look.pattern() == ColourPattern.VERTICAL && alternate(look.colours(), seen))
-        || (look.kind() == MarkKind.ISOLATED_DANGER
+        || (look.kind().equals(MarkKind.ISOLATED_DANGER)
             && seen.size() % 2 == 1
             && seen.get(0) == Colour.BLACK
             && alternate(look.colours().subList(0, 2), seen));

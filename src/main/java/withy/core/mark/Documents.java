@@ -36,4 +36,8 @@ final class Documents {
   static Clause canadian(String section) {
     return Clause.read(CANADIAN, "2011 and 2023", section);
   }
+
+  static Clause canadianFromMemory(String section) {
+    return Clause.remembered(CANADIAN, "2011 and 2023", section);
+  }
 }

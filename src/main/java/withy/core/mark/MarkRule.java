@@ -96,7 +96,13 @@ public enum MarkRule implements Term {
   /** A beacon means what the buoy of its class means. */
   BEACON_MEANS_WHAT_ITS_BUOY_MEANS(Documents.federal("62.23(b)")),
   /** Canada calls preferred-channel marks after the hand they are left on: bifurcation buoys. */
-  CANADIAN_NAMES(Documents.canadian("bifurcation buoys"));
+  CANADIAN_NAMES(Documents.canadian("bifurcation buoys")),
+
+  /** The front mark seen left of the rear one: the boat is right of the line; astern reversed. */
+  LEADING_LINE(
+      Clause.remembered("American Practical Navigator (Bowditch)", "2002", "chapter 5, ranges")),
+  /** US dayboards: the shape and colour of the board tell the class. */
+  DAYBOARDS(Clause.read("NOAA electronic navigational charts", "2019 to 2024", "DAYMAR objects"));
 
   private final Clause clause;
 

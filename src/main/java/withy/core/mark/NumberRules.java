@@ -25,10 +25,10 @@ public final class NumberRules {
 
   /** The parity of the numbers on marks of a kind in a region; empty for an unnumbered kind. */
   public static Optional<Parity> parity(Region region, MarkKind kind) {
-    return switch (kind) {
-      case PORT_HAND -> parity(region.portHand());
-      case STARBOARD_HAND -> parity(region.starboardHand());
-      default -> Optional.empty();
-    };
+    if (!isNumbered(kind)) {
+      return Optional.empty();
+    }
+    boolean port = kind.equals(MarkKind.PORT_HAND);
+    return parity(port ? region.portHand() : region.starboardHand());
   }
 }

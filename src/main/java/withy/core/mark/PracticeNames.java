@@ -8,11 +8,8 @@ package withy.core.mark;
 public final class PracticeNames {
   private PracticeNames() {}
 
-  /** The message key of the name, {@code mark.<kind>} or {@code mark.<practice>.<kind>}. */
+  /** The message key of the name; the general one where the practice has no such marks. */
   public static String key(Practice practice, MarkKind kind) {
-    return switch (practice) {
-      case IALA_A, IALA_B -> "mark." + kind.id();
-      case CANADA, USA -> "mark." + practice.id() + "." + kind.id();
-    };
+    return practice.mark(kind).map(MarkDescription::nameKey).orElse("mark." + kind.id());
   }
 }

@@ -1,31 +1,46 @@
 package withy.core.mark;
 
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
+import java.util.Set;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import withy.core.light.LightCharacter;
 
-/** Which kinds of mark a practice could show so; in the order of {@link MarkKind}. */
+/**
+ * Which kinds of mark a practice could show so; in the order in which it lists them. Marks that the
+ * chart alone tells, and those of some waters alone, are not among them.
+ */
 public final class Recognition {
   private Recognition() {}
 
   /**
-   * By body, colours and topmark; the light is not looked at. A topmark may be missing, as it may
-   * be lost, but none may be wrong.
+   * By body, colours, symbol, board and topmark; the light is not looked at. A topmark may be
+   * missing, as it may be lost, but none may be wrong. A symbol of the Intracoastal Waterway leaves
+   * the mark what it is.
    */
   public static List<MarkKind> byDay(Practice practice, Appearance seen) {
     return kinds(
         practice,
-        look ->
-            MarkingRules.allows(practice, look.kind(), seen.body())
-                && look.pattern() == seen.pattern()
-                && Colours.match(look, seen.colours())
-                && (seen.topmark() == null || seen.topmark().equals(look.topmark())));
+        mark ->
+            mark.isToldByLook()
+                && mayHave(mark, seen)
+                && mark.look().pattern() == seen.pattern()
+                && Colours.match(mark.look(), seen.colours())
+                && (seen.topmark() == null || seen.topmark().equals(mark.look().topmark())));
+  }
+
+  private static boolean mayHave(MarkDescription mark, Appearance seen) {
+    Symbol symbol = seen.symbol() == null || seen.symbol().isIntracoastal() ? null : seen.symbol();
+    return MarkingRules.allows(mark, seen.body())
+        && mark.look().symbol() == symbol
+        && (seen.body() != BodyShape.DAYBOARD || Objects.equals(mark.look().board(), seen.board()));
   }
 
   /**
    * By shapes alone, too far off for colours. A special mark may have any body, so only its X tells
-   * it.
+   * it; marks with symbols have any body and no topmark, so nothing does.
    *
    * @param topmark null where none is seen
    */
@@ -33,25 +48,30 @@ public final class Recognition {
       Practice practice, BodyShape body, @Nullable TopmarkShape topmark) {
     return kinds(
         practice,
-        look ->
-            MarkingRules.allows(practice, look.kind(), body)
+        mark ->
+            mark.isToldAtNight()
+                && MarkingRules.allows(mark, body)
                 && (topmark == null
-                    ? !look.topmarkRequired(body) && look.kind() != MarkKind.SPECIAL
-                    : look.topmarkPossible(body) && shape(look) == topmark));
+                    ? !mark.look().topmarkRequired(body) && !mark.kind().equals(MarkKind.SPECIAL)
+                    : mark.look().topmarkPossible(body) && shape(mark.look()) == topmark));
   }
 
   /** By the colour and the rhythm of the light alone. */
   public static List<MarkKind> byLight(Practice practice, LightCharacter light) {
-    return kinds(practice, look -> MarkingRules.allows(practice, look.kind(), light));
+    return kinds(practice, mark -> mark.isToldAtNight() && mark.lightLimit().allows(light));
   }
 
   private static @Nullable TopmarkShape shape(MarkLook look) {
     return look.topmark() == null ? null : look.topmark().shape();
   }
 
-  private static List<MarkKind> kinds(Practice practice, Predicate<MarkLook> fits) {
-    return MarkingRules.kinds(practice).stream()
-        .filter(kind -> fits.test(MarkingRules.look(practice, kind)))
-        .toList();
+  private static List<MarkKind> kinds(Practice practice, Predicate<MarkDescription> fits) {
+    Set<MarkKind> kinds = new LinkedHashSet<>();
+    for (MarkDescription each : practice.marks()) {
+      if (fits.test(each)) {
+        kinds.add(each.kind());
+      }
+    }
+    return List.copyOf(kinds);
   }
 }

@@ -19,17 +19,7 @@ public final class SideRules {
    */
   public static Optional<Side> side(
       Practice practice, MarkKind kind, Travel travel, @Nullable ChannelIntent intent) {
-    return switch (kind) {
-      case PORT_HAND -> travel.apply(Side.LEAVE_TO_PORT);
-      case STARBOARD_HAND -> travel.apply(Side.LEAVE_TO_STARBOARD);
-      case PREFERRED_CHANNEL_TO_STARBOARD -> junction(Side.LEAVE_TO_PORT, travel, intent);
-      case PREFERRED_CHANNEL_TO_PORT -> junction(Side.LEAVE_TO_STARBOARD, travel, intent);
-      case ISOLATED_DANGER -> Optional.of(Side.EITHER_SIDE);
-      case SAFE_WATER -> Optional.of(safeWater(practice));
-      case EMERGENCY_WRECK -> Optional.of(Side.KEEP_CLEAR);
-      case NORTH_CARDINAL, EAST_CARDINAL, SOUTH_CARDINAL, WEST_CARDINAL, SPECIAL ->
-          Optional.empty();
-    };
+    return practice.mark(kind).flatMap(mark -> mark.passing().side(travel, intent));
   }
 
   /**
@@ -61,14 +51,5 @@ public final class SideRules {
       case CONE_UP -> travel.apply(Side.LEAVE_TO_STARBOARD);
       default -> Optional.empty();
     };
-  }
-
-  private static Optional<Side> junction(
-      Side preferred, Travel travel, @Nullable ChannelIntent intent) {
-    return Optional.ofNullable(intent).flatMap(each -> travel.apply(each.apply(preferred)));
-  }
-
-  private static Side safeWater(Practice practice) {
-    return practice == Practice.CANADA ? Side.LEAVE_TO_PORT : Side.EITHER_SIDE;
   }
 }

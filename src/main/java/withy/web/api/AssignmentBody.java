@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
@@ -61,7 +62,7 @@ record AssignmentBody(
   private static @Nullable TimeOfDay time(Body composition) {
     JsonNode time = composition.optional("time");
     boolean both = time == null || BOTH.equals(time.textValue());
-    return both ? null : Terms.one(TimeOfDay.class, composition, "time");
+    return both ? null : Terms.one(List.of(TimeOfDay.values()), composition, "time");
   }
 
   private static int length(Body composition) {

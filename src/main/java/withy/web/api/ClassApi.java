@@ -70,7 +70,7 @@ final class ClassApi implements RouteGroup {
   private void open(Visit visit) {
     Body body = Body.of(visit.context());
     String name = body.text("name");
-    Practice practice = Terms.one(Practice.class, body, "practice");
+    Practice practice = Terms.one(Practice.values(), body, "practice");
     body.requireNothingElse();
     SchoolClass opened = useCases.openClass().open(visit.instructor(), name, practice);
     Json.answer(visit.context(), 201, Map.of("id", opened.id(), "code", opened.code()));

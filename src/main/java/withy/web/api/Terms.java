@@ -10,8 +10,8 @@ final class Terms {
   private Terms() {}
 
   /** The word of a field that must be there. */
-  static <E extends Enum<E> & Term> E one(Class<E> type, Body body, String field) {
-    return parse(type, body, field, body.text(field));
+  static <T extends Term> T one(List<T> known, Body body, String field) {
+    return parse(known, body, field, body.text(field));
   }
 
   /** The words of a field that may be absent. */
@@ -23,15 +23,15 @@ final class Terms {
     if (!array.isArray()) {
       return body.malformed(field);
     }
+    List<E> known = List.of(type.getEnumConstants());
     List<E> words = new ArrayList<>();
-    array.forEach(each -> words.add(parse(type, body, field, each.textValue())));
+    array.forEach(each -> words.add(parse(known, body, field, each.textValue())));
     return words;
   }
 
-  private static <E extends Enum<E> & Term> E parse(
-      Class<E> type, Body body, String field, String word) {
+  private static <T extends Term> T parse(List<T> known, Body body, String field, String word) {
     try {
-      return Term.parse(type, word);
+      return Term.parse(known, word);
     } catch (IllegalArgumentException unknown) {
       return body.malformed(field);
     }

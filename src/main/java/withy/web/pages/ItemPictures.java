@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import withy.core.Term;
 import withy.core.item.Assembly;
 import withy.core.item.Feature;
 import withy.core.item.Form;
@@ -12,8 +11,6 @@ import withy.core.item.Item;
 import withy.core.item.Part;
 import withy.core.light.LightCharacter;
 import withy.core.mark.Appearance;
-import withy.core.mark.BodyShape;
-import withy.core.mark.MarkKind;
 import withy.core.mark.MarkLook;
 import withy.core.mark.MarkingRules;
 import withy.core.scenario.Lookout;
@@ -93,12 +90,11 @@ public final class ItemPictures {
     if (item.form() != Form.IDENTIFY && item.form() != Form.LIGHT) {
       return Optional.empty();
     }
-    MarkKind kind = kind(chosen);
-    if (kind == null || !MarkingRules.has(item.scenario().practice(), kind)) {
-      return Optional.empty();
-    }
-    MarkLook look = MarkingRules.look(item.scenario().practice(), kind);
-    return drawn(look, item).map(svg -> svg.named(name(item)));
+    return item.scenario().practice().kinds().stream()
+        .filter(kind -> kind.id().equals(chosen))
+        .findFirst()
+        .flatMap(kind -> drawn(MarkingRules.look(item.scenario().practice(), kind), item))
+        .map(svg -> svg.named(name(item)));
   }
 
   private static Optional<Svg> drawn(MarkLook look, Item item) {
@@ -106,30 +102,13 @@ public final class ItemPictures {
     if (view == View.LIGHT) {
       return look.lights().stream().findFirst().map(ItemPictures::light);
     }
-    Appearance appearance = typical(look);
+    Appearance appearance = look.typical();
     return Optional.of(
         view == View.NEAR ? MarkDrawing.near(appearance, null) : MarkDrawing.distant(appearance));
   }
 
   private static Svg light(LightCharacter light) {
     return MarkDrawing.night(light.timeline(), Lettering.ENGLISH, true);
-  }
-
-  private static Appearance typical(MarkLook look) {
-    BodyShape body =
-        look.bodies().stream()
-            .filter(look::topmarkPossible)
-            .findFirst()
-            .orElse(look.bodies().get(0));
-    return look.appearance(body, look.topmarkPossible(body), null);
-  }
-
-  private static @Nullable MarkKind kind(String value) {
-    try {
-      return Term.parse(MarkKind.class, value);
-    } catch (IllegalArgumentException noKind) {
-      return null;
-    }
   }
 
   private String name(Item item) {

@@ -11,6 +11,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import withy.core.mark.Practice;
 import withy.core.scenario.TimeOfDay;
 
@@ -19,7 +20,7 @@ class ItemGeneratorTest {
   private static final Composition ALL = new Composition(List.of(), List.of(), null, 10);
 
   @ParameterizedTest
-  @EnumSource(Practice.class)
+  @MethodSource("withy.core.mark.Practice#values")
   void everyItemIsTrue(Practice practice) {
     for (int seed = 0; seed < SEEDS; seed++) {
       Truth.holdsOf(ItemGenerator.item(practice, ALL, seed, seed % 5));
@@ -34,7 +35,7 @@ class ItemGeneratorTest {
   }
 
   @ParameterizedTest
-  @EnumSource(Practice.class)
+  @MethodSource("withy.core.mark.Practice#values")
   void everyConceptIsMetAboutAsOften(Practice practice) {
     Map<Concept, Integer> met = new EnumMap<>(Concept.class);
     for (int seed = 0; seed < SEEDS; seed++) {
@@ -117,12 +118,13 @@ class ItemGeneratorTest {
             Concept.SAFE_WATER,
             Concept.SPECIAL_MARK,
             Concept.EMERGENCY_WRECK,
+            Concept.FIXED_MARK,
             Concept.LIGHT_CHARACTER,
             Concept.LIGHT_RANGE);
   }
 
   @ParameterizedTest
-  @EnumSource(Practice.class)
+  @MethodSource("withy.core.mark.Practice#values")
   void noOptionIsLeftWithoutAKnownBelief(Practice practice) {
     for (int seed = 0; seed < 500; seed++) {
       assertThat(ItemGenerator.item(practice, ALL, seed, 1).options())
@@ -131,7 +133,7 @@ class ItemGeneratorTest {
   }
 
   @ParameterizedTest
-  @EnumSource(value = Practice.class)
+  @MethodSource("withy.core.mark.Practice#values")
   void questionsOfKindAndCharacterOfferThreeToFiveOptions(Practice practice) {
     Composition kinds = new Composition(List.of(), List.of(Form.IDENTIFY, Form.LIGHT), null, 10);
     for (int seed = 0; seed < SEEDS; seed++) {

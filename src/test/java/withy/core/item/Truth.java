@@ -90,10 +90,11 @@ final class Truth {
 
   private String side() {
     MarkKind kind = scenario.mark().kind();
-    return switch (kind) {
-      case SAFE_WATER -> scenario.practice() == Practice.CANADA ? "leave-to-port" : "either-side";
-      case EMERGENCY_WRECK -> "keep-clear";
-      case NORTH_CARDINAL, EAST_CARDINAL, SOUTH_CARDINAL, WEST_CARDINAL -> hand(kind.quadrant());
+    return switch (kind.id()) {
+      case "safe-water" -> scenario.practice() == Practice.CANADA ? "leave-to-port" : "either-side";
+      case "emergency-wreck" -> "keep-clear";
+      case "north-cardinal", "east-cardinal", "south-cardinal", "west-cardinal" ->
+          hand(kind.quadrant());
       default -> byColour();
     };
   }

@@ -135,10 +135,10 @@ class LightTableTest {
           .forEach(each -> reserved.add(coloured(each, "W")));
     } else {
       reserved.add(
-          switch (row.kind()) {
-            case ISOLATED_DANGER -> reservedBy(cell, "white group of two", "Fl(2) W 5s");
-            case SAFE_WATER -> reservedBy(cell, "white Mo(A) reserved", "Mo(A) W 8s");
-            case SPECIAL -> reservedBy(cell, "yellow is reserved to special marks", "Fl Y 4s");
+          switch (row.kind().id()) {
+            case "isolated-danger" -> reservedBy(cell, "white group of two", "Fl(2) W 5s");
+            case "safe-water" -> reservedBy(cell, "white Mo(A) reserved", "Mo(A) W 8s");
+            case "special" -> reservedBy(cell, "yellow is reserved to special marks", "Fl Y 4s");
             default -> reservedBy(cell, "blue light/paint occurs on no other IALA mark", WRECK);
           });
     }

@@ -51,7 +51,7 @@ class MisconceptionsTest {
   }
 
   private static Scenario scenario(CSVRecord row) {
-    Practice practice = Term.parse(Practice.class, row.get("practice"));
+    Practice practice = Practice.parse(row.get("practice"));
     Travel travel = Term.parse(Travel.class, row.get("travel"));
     double heading = Double.parseDouble(row.get("heading"));
     if (row.get("kind").isEmpty()) {
@@ -59,7 +59,7 @@ class MisconceptionsTest {
     }
     Situations situation =
         Situations.of(practice)
-            .seeing(Term.parse(MarkKind.class, row.get("kind")))
+            .seeing(new MarkKind(row.get("kind")))
             .from(Term.parse(View.class, row.get("view")))
             .travelling(travel, heading);
     if (!row.get("intent").isEmpty()) {

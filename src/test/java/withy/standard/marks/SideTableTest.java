@@ -17,7 +17,6 @@ import withy.core.geometry.Bearing;
 import withy.core.mark.BodyShape;
 import withy.core.mark.CardinalRules;
 import withy.core.mark.ChannelIntent;
-import withy.core.mark.MarkKind;
 import withy.core.mark.MarkRule;
 import withy.core.mark.Practice;
 import withy.core.mark.Quadrant;
@@ -50,7 +49,11 @@ class SideTableTest {
 
   static List<MarkRow> others() {
     return MarkRow.all().stream()
-        .filter(row -> row.kind().ordinal() >= MarkKind.ISOLATED_DANGER.ordinal())
+        .filter(
+            row ->
+                !row.kind().isLateral()
+                    && !row.kind().isPreferredChannel()
+                    && !row.kind().isCardinal())
         .toList();
   }
 

@@ -3,7 +3,6 @@ package withy.web.pages.instructor;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import withy.core.Term;
 import withy.core.mark.Practice;
 import withy.usecase.AssignDrill.Progress;
 import withy.usecase.Refused;
@@ -115,7 +114,7 @@ public final class ClassPages implements RouteGroup {
 
   private static @Nullable Practice practice(String typed) {
     try {
-      return Term.parse(Practice.class, typed);
+      return Practice.parse(typed);
     } catch (IllegalArgumentException none) {
       return null;
     }

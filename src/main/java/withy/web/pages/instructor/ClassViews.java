@@ -1,7 +1,6 @@
 package withy.web.pages.instructor;
 
 import java.time.Instant;
-import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import withy.core.mark.Practice;
@@ -30,7 +29,7 @@ final class ClassViews {
   ClassesView list(List<SchoolClass> classes, String name, String practice) {
     List<ClassRow> rows = classes.stream().map(this::row).toList();
     List<Choice> practices =
-        Arrays.stream(Practice.values())
+        Practice.values().stream()
             .map(each -> Choice.of(each, phrases.name(each), each.id().equals(practice)))
             .toList();
     return new ClassesView(rows, name, practices);

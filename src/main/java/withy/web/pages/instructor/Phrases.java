@@ -42,7 +42,7 @@ final class Phrases {
   }
 
   String kind(Practice practice, String id) {
-    return wording.text(PracticeNames.key(practice, Term.parse(MarkKind.class, id)));
+    return wording.text(PracticeNames.key(practice, new MarkKind(id)));
   }
 
   /** The belief most often behind the errors on a concept, in words. */

@@ -1,0 +1,102 @@
+package withy.core.mark;
+
+import static withy.core.mark.Colour.BLACK;
+import static withy.core.mark.Colour.GREEN;
+import static withy.core.mark.Colour.ORANGE;
+import static withy.core.mark.Colour.RED;
+import static withy.core.mark.Colour.WHITE;
+import static withy.core.mark.Colour.YELLOW;
+
+import java.util.List;
+
+/**
+ * The dayboards of the USA, named by letters in the lists of lights and on charts. Their geometry
+ * was read on the boards of NOAA's charts; the letters, and the boards that did not occur there,
+ * are from memory of the key to those lists.
+ */
+final class AmericanDayboards {
+  private static final Clause LETTERS =
+      Clause.remembered("US Chart No. 1 and Light List key", "no edition", "dayboard letters");
+  private static final Structure[] ON = {Structure.PILE, Structure.LATTICE};
+
+  private AmericanDayboards() {}
+
+  static List<MarkDescription> all() {
+    return List.of(
+        board(MarkKind.PORT_HAND, MarkGroup.FIXED, "dayboard-sg", BoardShape.SQUARE, GREEN)
+            .painted(ColourPattern.PLAIN, GREEN)
+            .asks(Passing.LEAVE_TO_PORT, Demand.KEEP_TO_ITS_SIDE)
+            .numbering(Numbering.NUMBERED)
+            .build(),
+        board(MarkKind.STARBOARD_HAND, MarkGroup.FIXED, "dayboard-tr", BoardShape.TRIANGLE, RED)
+            .painted(ColourPattern.PLAIN, RED)
+            .asks(Passing.LEAVE_TO_STARBOARD, Demand.KEEP_TO_ITS_SIDE)
+            .numbering(Numbering.NUMBERED)
+            .build(),
+        board(
+                MarkKind.PREFERRED_CHANNEL_TO_STARBOARD,
+                MarkGroup.FIXED,
+                "dayboard-jg",
+                BoardShape.SQUARE,
+                GREEN)
+            .painted(ColourPattern.HORIZONTAL, GREEN, RED)
+            .asks(Passing.PREFERRED_TO_PORT, Demand.CHOOSE_CHANNEL)
+            .numbering(Numbering.LETTERED)
+            .build(),
+        board(
+                MarkKind.PREFERRED_CHANNEL_TO_PORT,
+                MarkGroup.FIXED,
+                "dayboard-jr",
+                BoardShape.TRIANGLE,
+                RED)
+            .painted(ColourPattern.HORIZONTAL, RED, GREEN)
+            .asks(Passing.PREFERRED_TO_STARBOARD, Demand.CHOOSE_CHANNEL)
+            .numbering(Numbering.LETTERED)
+            .build(),
+        board(MarkKind.SAFE_WATER, MarkGroup.FIXED, "dayboard-mr", BoardShape.OCTAGON, RED)
+            .painted(ColourPattern.VERTICAL, WHITE, RED)
+            .asks(Passing.EITHER_SIDE, Demand.GO_EITHER_SIDE)
+            .numbering(Numbering.LETTERED)
+            .build(),
+        board(MarkKind.SPECIAL, MarkGroup.FIXED, "dayboard-ny", BoardShape.DIAMOND, YELLOW)
+            .painted(ColourPattern.PLAIN, YELLOW)
+            .numbering(Numbering.LETTERED)
+            .build(),
+        notice("dayboard-nb", BLACK),
+        notice("dayboard-ng", GREEN),
+        notice("dayboard-nr", RED),
+        board(MarkKind.HAZARD, MarkGroup.NOTICE_BOARD, "dayboard-nw", BoardShape.DIAMOND, ORANGE)
+            .painted(ColourPattern.PLAIN, WHITE)
+            .asks(Passing.UNTOLD, Demand.BEWARE_OF_DANGER)
+            .numbering(Numbering.WORDED)
+            .build(),
+        board(
+                MarkKind.INFORMATION,
+                MarkGroup.NOTICE_BOARD,
+                "dayboard-nl",
+                BoardShape.RECTANGLE,
+                ORANGE)
+            .painted(ColourPattern.PLAIN, WHITE)
+            .asks(Passing.UNTOLD, Demand.READ_NOTICE)
+            .numbering(Numbering.WORDED)
+            .build());
+  }
+
+  /** A board of four sectors: it tells no side, only a place. */
+  private static MarkDescription notice(String id, Colour colour) {
+    return board(MarkKind.INFORMATION, MarkGroup.NOTICE_BOARD, id, BoardShape.DIAMOND, WHITE)
+        .painted(ColourPattern.SQUARED, WHITE, colour)
+        .asks(Passing.UNTOLD, Demand.FIND_POSITION)
+        .numbering(Numbering.LETTERED)
+        .build();
+  }
+
+  private static MarkDescription.Builder board(
+      MarkKind kind, MarkGroup group, String id, BoardShape shape, Colour border) {
+    return MarkDescription.of(kind, group)
+        .id(id)
+        .words("mark.usa." + id, "mark.usa." + id)
+        .board(Board.of(shape, border), ON)
+        .laidDown(MarkRule.DAYBOARDS.clause(), LETTERS);
+  }
+}
