@@ -11,7 +11,7 @@ import withy.core.mark.Symbol;
 
 /** The board of a daybeacon: its edge, its ground or panel, its letters. */
 final class BoardDrawing {
-  static final double BORDER = 5;
+  static final double BORDER = 5.5;
   private static final double PANEL = 0.56;
   private static final double OUTLINE = 1.8;
   private static final double PLATE = 15;
@@ -37,16 +37,16 @@ final class BoardDrawing {
   private static Polygon shape(Board board) {
     if (board.taper() != null) {
       return switch (board.taper()) {
-        case UP -> Polygon.of(-13, -35, 13, -35, 30, 35, -30, 35);
-        case DOWN -> Polygon.of(-30, -35, 30, -35, 13, 35, -13, 35);
+        case UP -> Polygon.of(-15, -40, 15, -40, 34, 40, -34, 40);
+        case DOWN -> Polygon.of(-34, -40, 34, -40, 15, 40, -15, 40);
       };
     }
     return switch (board.shape()) {
-      case SQUARE -> Polygon.box(-29, -29, 29, 29);
-      case TRIANGLE -> Polygon.of(0, -40, 38, 26, -38, 26);
-      case DIAMOND -> Polygon.of(0, -40, 40, 0, 0, 40, -40, 0);
-      case OCTAGON -> octagon(33);
-      case RECTANGLE -> Polygon.box(-24, -36, 24, 36);
+      case SQUARE -> Polygon.box(-34, -34, 34, 34);
+      case TRIANGLE -> Polygon.of(0, -46, 44, 30, -44, 30);
+      case DIAMOND -> Polygon.of(0, -44, 44, 0, 0, 44, -44, 0);
+      case OCTAGON -> octagon(37);
+      case RECTANGLE -> Polygon.box(-27, -41, 27, 41);
     };
   }
 

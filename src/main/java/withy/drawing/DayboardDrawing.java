@@ -8,7 +8,7 @@ import withy.core.mark.Structure;
 
 /** A board on what carries it: a pile unless another structure is given. */
 final class DayboardDrawing implements Figure {
-  private static final double FOOT = -52;
+  private static final double FOOT = -48;
   private static final double OVER_BOARD = 5;
 
   private final Appearance appearance;

@@ -10,8 +10,8 @@ import withy.core.mark.Symbol;
  * above the waterline (33 CFR 62.33), the flag of a diving buoy, the Intracoastal band.
  */
 record Emblem(Appearance appearance, Surface surface) {
-  private static final double STAFF = 44;
-  private static final double FLAG = 30;
+  private static final double STAFF = 48;
+  private static final double FLAG = 33;
 
   private @Nullable Symbol symbol() {
     return appearance.symbol();
@@ -32,7 +32,7 @@ record Emblem(Appearance appearance, Surface surface) {
   /** The highest place of body, ring and flag. */
   double highest(boolean mooring) {
     double ring = mooring ? MooringRing.HEIGHT : 0;
-    return top() - (symbol() == Symbol.DIVER_FLAG ? STAFF : ring);
+    return top() - (symbol() == Symbol.DIVER_FLAG ? STAFF + 2 : ring);
   }
 
   /** Bands that go round the body. */
@@ -72,7 +72,7 @@ record Emblem(Appearance appearance, Surface surface) {
     if (shown == Symbol.DIVER_FLAG) {
       flag(svg, false);
     } else if (intracoastal()) {
-      double size = Math.min(15, surface.profile().halfWidth(signHeight()) * 1.3);
+      double size = Math.min(-top() * 0.3, Math.min(15, half(signHeight()) * 1.3));
       SymbolDrawing.draw(svg, shown, new Vec(0, signHeight()), size, size);
     } else {
       large(svg, shown, labelled);
@@ -104,15 +104,20 @@ record Emblem(Appearance appearance, Surface surface) {
     return top() * (half(top() * 0.78) < 12 && top() > -100 ? 0.56 : 0.76);
   }
 
+  private boolean lowSign() {
+    return intracoastal() && top() > -60;
+  }
+
   /** Where letters stand that would stand at a height without the symbol. */
   double letters(double usual) {
-    return orange() || symbol() == Symbol.ANCHOR ? lowerBand() - thickness() - 9 : usual;
+    double beside = lowSign() ? top() * 0.3 : usual;
+    return orange() || symbol() == Symbol.ANCHOR ? lowerBand() - thickness() - 9 : beside;
   }
 
   double letterSize(double usual) {
     return orange() || symbol() == Symbol.ANCHOR
         ? Math.min(12, usual)
-        : intracoastal() ? usual * 0.85 : usual;
+        : intracoastal() ? Math.min(usual * 0.85, -top() * 0.36) : usual;
   }
 
   /** What shows of the symbol from afar. */
@@ -128,16 +133,36 @@ record Emblem(Appearance appearance, Surface surface) {
     double head = top() - STAFF;
     Palette ink = dark ? Palette.SILHOUETTE : Palette.INK;
     Pen.band(svg, PathData.line(x, top() + 4, x, head), ink, 2.6);
-    Polygon cloth = Polygon.box(x, head, x + FLAG, head + FLAG);
-    if (dark) {
-      svg.element("path", "d", cloth.path(), "fill", ink);
-      return;
+    PathData cloth =
+        PathData.at(x, head)
+            .quadratic(x + FLAG * 0.3, head - 3, x + FLAG * 0.5, head + 0.5)
+            .quadratic(x + FLAG * 0.76, head + 4, x + FLAG, head + 1)
+            .line(x + FLAG, head + FLAG + 1)
+            .quadratic(x + FLAG * 0.76, head + FLAG + 4, x + FLAG * 0.5, head + FLAG + 0.5)
+            .quadratic(x + FLAG * 0.3, head + FLAG - 3, x, head + FLAG)
+            .close();
+    svg.element("path", "d", cloth, "fill", dark ? ink : Palette.RED);
+    if (!dark) {
+      svg.element("path", "d", diagonal(x, head), "fill", Palette.WHITE);
+      Pen.line(svg, cloth, Palette.INK, 1.6);
     }
-    svg.element("path", "d", cloth.path(), "fill", Palette.RED);
-    Vec across = new Vec(-1, 1).times(1 / StrictMath.sqrt(2));
-    double middle = new Vec(x, head).dot(across);
-    PathData stripe = cloth.between(across, middle - 4, middle + 4).path();
-    svg.element("path", "d", stripe, "fill", Palette.WHITE);
-    Pen.line(svg, cloth.path(), Palette.INK, 1.6);
+  }
+
+  private static PathData diagonal(double x, double head) {
+    double w = 7.5;
+    double foot = head + FLAG;
+    return PathData.polygon(
+        x,
+        head,
+        x + w,
+        head - 1.2,
+        x + FLAG,
+        foot - w + 1,
+        x + FLAG,
+        foot + 1,
+        x + FLAG - w,
+        foot + 2.4,
+        x,
+        head + w);
   }
 }

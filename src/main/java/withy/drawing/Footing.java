@@ -71,11 +71,13 @@ enum Footing {
               .line(-w * 0.08, -1)
               .line(-w * 0.2, 5);
       Pen.line(svg, cracks, Palette.INK, 0.9);
-      Scenery.ripples(svg, w - 12);
     } else {
       svg.element("path", "d", rock, "fill", Palette.SILHOUETTE);
     }
     Scenery.wave(svg, w - 2, near);
+    if (near) {
+      Scenery.ripples(svg, w - 12);
+    }
   }
 
   private static void mud(SvgWriter svg, double halfWidth, boolean near) {

@@ -29,7 +29,7 @@ record Framework(SvgWriter svg, double top) {
   }
 
   private PathData bars(int bay) {
-    double y = height(bay);
+    double y = bay == 0 ? top + 3 : height(bay);
     double below = height(bay + 1);
     double w = half(y);
     double v = half(below);

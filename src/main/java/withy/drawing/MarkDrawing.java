@@ -15,10 +15,10 @@ import withy.core.mark.Topmark;
 public final class MarkDrawing {
   static final double WIDTH = 320;
   static final double HEIGHT = 280;
-  static final double HORIZON = 176;
-  private static final double TALLEST = 222;
+  static final double HORIZON = 170;
+  private static final double TALLEST = 216;
   private static final double CLOSEST = 1.3;
-  private static final double FAR_SCALE = 0.7;
+  private static final double FAR_SCALE = 0.8;
 
   private MarkDrawing() {}
 

@@ -87,7 +87,7 @@ final class Scenery {
   static void ripples(SvgWriter svg, double halfWidth) {
     ripple(svg, -halfWidth - 22, 10, 26);
     ripple(svg, halfWidth + 2, 16, 24);
-    ripple(svg, -halfWidth + 4, 25, 20);
+    ripple(svg, -halfWidth + 4, 22, 20);
   }
 
   private static void ripple(SvgWriter svg, double x, double y, double length) {
