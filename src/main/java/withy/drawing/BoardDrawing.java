@@ -16,15 +16,13 @@ final class BoardDrawing {
   private static final double OUTLINE = 1.8;
   private static final double PLATE = 15;
 
-  private final SvgWriter svg;
   private final Appearance appearance;
   private final Board board;
   private final Polygon outline;
   private final Polygon inside;
 
   /** A board whose lower edge or corner stands at a height. */
-  BoardDrawing(SvgWriter svg, Appearance appearance, double foot) {
-    this.svg = svg;
+  BoardDrawing(Appearance appearance, double foot) {
     this.appearance = appearance;
     Board given = appearance.board();
     this.board = given == null ? Board.of(BoardShape.SQUARE, appearance.colours().get(0)) : given;
@@ -63,26 +61,40 @@ final class BoardDrawing {
     return outline;
   }
 
-  void silhouette() {
+  void silhouette(SvgWriter svg) {
     svg.element("path", "d", outline.path(), "fill", Palette.SILHOUETTE);
   }
 
-  void paint(@Nullable String label) {
+  void paint(SvgWriter svg, @Nullable String label) {
     svg.element("path", "d", outline.path(), "fill", Palette.of(board.border()));
     Colour ground = board.ground();
     if (ground != null) {
-      fill(inside, ground);
+      fill(svg, inside, ground);
     }
     Polygon field = field();
     ColourFields.of(field, appearance.pattern(), appearance.colours(), quartered())
-        .forEach(each -> fill(each.shape(), each.colour()));
-    seam();
+        .forEach(each -> fill(svg, each.shape(), each.colour()));
+    part(svg, field);
+    seam(svg);
     Pen.line(svg, outline.path(), Palette.INK, OUTLINE);
     if (appearance.symbol() != null) {
-      symbol(appearance.symbol(), field, label != null);
+      symbol(svg, appearance.symbol(), field, label != null);
     }
     if (label != null) {
-      letter(label, field);
+      letter(svg, label, field);
+    }
+  }
+
+  /** The same thin light line between red and green as on round bodies. */
+  private void part(SvgWriter svg, Polygon field) {
+    List<Colour> colours = appearance.colours();
+    double band = (field.bottom() - field.top()) / colours.size();
+    for (int i = 1; i < colours.size(); i++) {
+      boolean level = appearance.pattern() == ColourPattern.HORIZONTAL;
+      if (level && Coat.alike(colours.get(i - 1), colours.get(i))) {
+        double y = field.top() + i * band;
+        fill(svg, field.between(Vec.DOWN, y - 0.7, y + 0.7), Colour.WHITE);
+      }
     }
   }
 
@@ -94,12 +106,12 @@ final class BoardDrawing {
     return board.ground() == null ? inside : inside.shrunk(PANEL);
   }
 
-  private void fill(Polygon shape, Colour colour) {
+  private void fill(SvgWriter svg, Polygon shape, Colour colour) {
     svg.element("path", "d", shape.path(), "fill", Palette.of(colour));
   }
 
   /** The inner edge of the border: faint where it has the colour of what lies inside. */
-  private void seam() {
+  private void seam(SvgWriter svg) {
     Colour next = board.ground() == null ? appearance.colours().get(0) : board.ground();
     Palette ink = board.border() == next && next != Colour.WHITE ? Palette.WHITE : Palette.INK;
     svg.element(
@@ -116,11 +128,11 @@ final class BoardDrawing {
         0.55);
   }
 
-  private void symbol(Symbol symbol, Polygon field, boolean labelled) {
+  private void symbol(SvgWriter svg, Symbol symbol, Polygon field, boolean labelled) {
     double height = field.bottom() - field.top();
     if (symbol == Symbol.YELLOW_BAND) {
       double middle = letters(field) - (labelled ? letterSize(field) * 0.5 + 8 : 0);
-      fill(field.between(Vec.DOWN, middle - 4, middle + 4), Colour.YELLOW);
+      fill(svg, field.between(Vec.DOWN, middle - 4, middle + 4), Colour.YELLOW);
       return;
     }
     boolean small = symbol.isIntracoastal();
@@ -144,15 +156,15 @@ final class BoardDrawing {
     return Math.min(24, (field.bottom() - field.top()) * (small() ? 0.36 : 0.52));
   }
 
-  private void letter(String label, Polygon field) {
+  private void letter(SvgWriter svg, String label, Polygon field) {
     if (appearance.pattern() == ColourPattern.PLAIN
         || appearance.pattern() == ColourPattern.HORIZONTAL) {
       double y = letters(field);
       double size = letterSize(field);
       double room = field.widthAt(y) * 0.9;
-      write(label, y, Math.min(size, room / (0.6 * label.length())), ground(y, field));
+      write(svg, label, y, Math.min(size, room / (0.6 * label.length())), ground(y, field));
     } else {
-      plate(label);
+      plate(svg, label);
     }
   }
 
@@ -163,15 +175,15 @@ final class BoardDrawing {
   }
 
   /** A board of many fields has its number on a plate below. */
-  private void plate(String label) {
+  private void plate(SvgWriter svg, String label) {
     double half = Math.max(12, label.length() * 5 + 4);
     double top = outline.bottom() + 2;
     Pen.area(
         svg, Polygon.box(-half, top, half, top + PLATE).path(), Palette.WHITE, Palette.INK, 1.2);
-    write(label, top + PLATE / 2, 12, Colour.WHITE);
+    write(svg, label, top + PLATE / 2, 12, Colour.WHITE);
   }
 
-  private void write(String label, double y, double size, Colour ground) {
+  private void write(SvgWriter svg, String label, double y, double size, Colour ground) {
     Pen.bold(svg, label, new Vec(0, y), size, Palette.lettering(ground));
   }
 }

@@ -11,6 +11,11 @@ final class BowView {
   private static final double HEIGHT = MarkDrawing.HEIGHT;
   private static final double HORIZON = NightScene.HORIZON;
   private static final double[] HALF_ANGLES = {40, 80, 180};
+
+  /** A mark is no nearer to the edge than this share of the half-angle, where it can be helped. */
+  private static final double NEAR_EDGE = 0.7;
+
+  private static final double MARGIN = 48;
   private static final double LANTERN = 74;
   private static final double TAPE = 31;
 
@@ -31,7 +36,7 @@ final class BowView {
 
   private static double halfAngle(double off) {
     for (double each : HALF_ANGLES) {
-      if (off <= each * 0.9) {
+      if (off <= each * NEAR_EDGE) {
         return each;
       }
     }
@@ -56,7 +61,7 @@ final class BowView {
     SvgWriter svg = SvgWriter.scaled(WIDTH, HEIGHT);
     Scenery.day(svg, WIDTH, HEIGHT, HORIZON);
     double s = scale();
-    double x = Math.max(34, Math.min(WIDTH - 34, across(relative())));
+    double x = Math.max(MARGIN, Math.min(WIDTH - MARGIN, across(relative())));
     if (situation.view() == View.DISTANT) {
       MarkDrawing.silhouette(
           svg, sighted.appearance(), x, HORIZON + Surface.EYE * s * 0.4, s * 0.85);

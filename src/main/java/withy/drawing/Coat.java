@@ -78,7 +78,7 @@ record Coat(ColourPattern pattern, List<Colour> colours, List<Integer> weights) 
       }
     }
     if (pattern == ColourPattern.HORIZONTAL) {
-      separateRedFromBlack(svg, surface, from, to);
+      part(svg, surface, from, to);
     }
   }
 
@@ -130,12 +130,19 @@ record Coat(ColourPattern pattern, List<Colour> colours, List<Integer> weights) 
     return profile.top() * (1 - share(band));
   }
 
-  /** Red beside black is lost on many colour-blind eyes: a thin light line parts them. */
-  private void separateRedFromBlack(SvgWriter svg, Surface surface, double from, double to) {
+  /** Whether two colours side by side are lost on many colour-blind eyes. */
+  static boolean alike(Colour one, Colour other) {
+    List<Colour> pair = List.of(one, other);
+    return one != other
+        && pair.contains(Colour.RED)
+        && (pair.contains(Colour.BLACK) || pair.contains(Colour.GREEN));
+  }
+
+  /** A thin light line parts red from the black or green beside it. */
+  private void part(SvgWriter svg, Surface surface, double from, double to) {
     for (int i = 1; i < colours.size(); i++) {
-      List<Colour> pair = List.of(colours.get(i - 1), colours.get(i));
       double y = edge(surface.profile(), i);
-      if (pair.contains(Colour.RED) && pair.contains(Colour.BLACK) && y > from && y < to) {
+      if (alike(colours.get(i - 1), colours.get(i)) && y > from && y < to) {
         Pen.band(svg, surface.ring(y), Palette.WHITE, 1.3);
       }
     }

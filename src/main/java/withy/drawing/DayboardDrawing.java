@@ -12,14 +12,16 @@ final class DayboardDrawing implements Figure {
   private static final double OVER_BOARD = 5;
 
   private final Appearance appearance;
+  private final BoardDrawing board;
 
   DayboardDrawing(Appearance appearance) {
     this.appearance = appearance;
+    this.board = new BoardDrawing(appearance, FOOT);
   }
 
   @Override
   public double top() {
-    return board(SvgWriter.scaled(1, 1)).top() - OVER_BOARD;
+    return board.top() - OVER_BOARD;
   }
 
   @Override
@@ -35,18 +37,14 @@ final class DayboardDrawing implements Figure {
   @Override
   public void paint(SvgWriter svg, @Nullable String label, List<Retroreflector> sheeting) {
     carrier().paint(svg);
-    board(svg).paint(label);
-    Sheeting.onBoard(svg, board(svg).outline(), sheeting);
+    board.paint(svg, label);
+    Sheeting.onBoard(svg, board.outline(), sheeting);
   }
 
   @Override
   public void silhouette(SvgWriter svg) {
     carrier().silhouette(svg);
-    board(svg).silhouette();
-  }
-
-  private BoardDrawing board(SvgWriter svg) {
-    return new BoardDrawing(svg, appearance, FOOT);
+    board.silhouette(svg);
   }
 
   private Carrier carrier() {

@@ -110,8 +110,7 @@ public final class LightStrip {
 
   private void bars() {
     double at = LEFT;
-    svg.element(
-        "rect", "x", LEFT, "y", TOP, "width", RIGHT - LEFT, "height", BAR, "fill", Palette.ECLIPSE);
+    box(LEFT, TOP, RIGHT - LEFT, BAR, Palette.ECLIPSE);
     for (Phase each : phases()) {
       double width = each.millis() * scale;
       bar(each, at, width);
@@ -135,6 +134,10 @@ public final class LightStrip {
         0.8);
   }
 
+  private void box(double x, double y, double width, double height, Palette fill) {
+    svg.element("rect", "x", x, "y", y, "width", width, "height", height, "fill", fill);
+  }
+
   /** The phases of the whole strip, the last cut where it ends. */
   private List<Phase> phases() {
     List<Phase> phases = new ArrayList<>();
@@ -153,18 +156,7 @@ public final class LightStrip {
     boolean low = !phase.high() && timeline.phases().stream().anyMatch(Phase::high);
     double height = low ? BAR / 2 : BAR;
     if (colour != null) {
-      svg.element(
-          "rect",
-          "x",
-          x,
-          "y",
-          TOP + BAR - height,
-          "width",
-          width,
-          "height",
-          height,
-          "fill",
-          Palette.of(colour));
+      box(x, TOP + BAR - height, width, height, Palette.of(colour));
     }
     write(phase, x + width / 2, width, low);
   }
@@ -178,7 +170,7 @@ public final class LightStrip {
     String fitting = fits(words, width) ? words : letter;
     if (!fitting.isEmpty() && fits(fitting, width)) {
       Palette ink = colour == null || low ? Palette.NIGHT_INK : Palette.BLACK;
-      label(fitting, middle, TOP + (low ? BAR / 4 : BAR / 2) + size * 0.35, ink);
+      Pen.letters(svg, fitting, new Vec(middle, TOP + BAR / (low ? 4 : 2)), size, ink);
     }
   }
 
@@ -195,7 +187,8 @@ public final class LightStrip {
     for (Phase each : timeline.phases()) {
       LightColour colour = each.colour();
       if (colour != null && colours() == 1) {
-        label(colour.abbreviation(), RIGHT + 16, TOP + BAR / 2 + size * 0.35, Palette.NIGHT_INK);
+        Vec behind = new Vec(RIGHT + 16, TOP + BAR / 2);
+        Pen.letters(svg, colour.abbreviation(), behind, size, Palette.NIGHT_INK);
         return;
       }
     }
@@ -203,26 +196,5 @@ public final class LightStrip {
 
   private boolean fits(String words, double width) {
     return words.length() * 0.56 * size + 3 <= width;
-  }
-
-  private void label(String words, double x, double y, Palette fill) {
-    label(svg, words, x, y, size, fill);
-  }
-
-  static void label(SvgWriter svg, String words, double x, double y, double size, Palette fill) {
-    svg.text(
-        words,
-        "x",
-        x,
-        "y",
-        y,
-        "font-size",
-        size,
-        "font-family",
-        Type.FAMILY,
-        "text-anchor",
-        "middle",
-        "fill",
-        fill);
   }
 }

@@ -27,18 +27,11 @@ record TimeAxis(SvgWriter svg, double scale, Lettering lettering, double size) {
 
   private void tick(double seconds, double left, double foot) {
     double x = left + seconds * 1000 * scale;
-    svg.element(
-        "path",
-        "d",
-        PathData.line(x, foot, x, foot + 5),
-        "stroke",
-        Palette.NIGHT_INK,
-        "stroke-width",
-        1);
+    Pen.band(svg, PathData.line(x, foot, x, foot + 5), Palette.NIGHT_INK, 1);
     figure(lettering.seconds(seconds), x, foot);
   }
 
   private void figure(String words, double x, double foot) {
-    LightStrip.label(svg, words, x, foot + 6 + size * 0.72, size, Palette.NIGHT_INK);
+    Pen.letters(svg, words, new Vec(x, foot + 6 + size * 0.37), size, Palette.NIGHT_INK);
   }
 }
