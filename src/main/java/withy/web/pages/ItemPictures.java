@@ -120,8 +120,7 @@ public final class ItemPictures {
     return wording.text("page.picture." + view);
   }
 
-  /** Which kind of picture a light ashore has, as the keys of its name and caption end. */
-  public static String kind(Lookout lookout) {
+  private static String kind(Lookout lookout) {
     if (lookout instanceof RangeLookout range) {
       return range.visibility() == null ? "horizon" : "luminous-ranges";
     }

@@ -8,6 +8,7 @@ import withy.core.item.Assembly;
 import withy.core.item.Form;
 import withy.core.item.Item;
 import withy.core.item.Quantity;
+import withy.core.scenario.RangeLookout;
 import withy.core.scenario.Situation;
 import withy.core.scenario.TimeOfDay;
 import withy.core.scenario.View;
@@ -134,8 +135,11 @@ final class DrillViews {
   }
 
   private static String seen(Item item) {
+    if (item.scenario().lookout() instanceof RangeLookout range) {
+      return range.visibility() == null ? "page.feedback.horizon" : "page.feedback.luminous-ranges";
+    }
     if (item.scenario().lookout() != null) {
-      return "page.feedback." + ItemPictures.kind(item.scenario().lookout());
+      return "page.feedback.sectors";
     }
     return item.form() == Form.DIRECTION ? "page.feedback.angle" : "page.feedback.mark";
   }
