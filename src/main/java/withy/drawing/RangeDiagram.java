@@ -44,8 +44,10 @@ final class RangeDiagram {
   static Svg answered(RangeLookout lookout, Lettering lettering) {
     RangeDiagram diagram = new RangeDiagram(lettering);
     diagram.grid();
-    for (double each : VISIBILITIES) {
-      diagram.curve(each, Palette.SECOND_INK, 1);
+    for (Double each : VISIBILITIES) {
+      if (!each.equals(lookout.visibility())) {
+        diagram.curve(each, Palette.SECOND_INK, 1);
+      }
     }
     if (lookout.visibility() != null) {
       diagram.curve(lookout.visibility(), Palette.INK, 2.4);

@@ -75,7 +75,7 @@ final class DrillViews {
         responseId,
         now,
         pictures.asked(item),
-        situation.view() == View.LIGHT && item.scenario().lookout() == null,
+        situation.view() == View.LIGHT && !ofLightAshore(item),
         still,
         items.prompt(item),
         items.facts(item),
@@ -97,7 +97,7 @@ final class DrillViews {
         chosen != null,
         feedback.correct(),
         verdict(feedback),
-        item.scenario().situation().time() == TimeOfDay.NIGHT,
+        item.scenario().situation().time() == TimeOfDay.NIGHT && !ofLightAshore(item),
         chosen == null ? wording.text("page.item.not-sure") : answers.said(item, chosen),
         !feedback.correct() || item.answer() instanceof Quantity,
         wording.text(keyLabel(item)),
@@ -134,11 +134,16 @@ final class DrillViews {
     return shown;
   }
 
+  /** Its picture is a diagram on paper, though it is asked at night. */
+  private static boolean ofLightAshore(Item item) {
+    return item.scenario().lookout() != null;
+  }
+
   private static String seen(Item item) {
     if (item.scenario().lookout() instanceof RangeLookout range) {
       return range.visibility() == null ? "page.feedback.horizon" : "page.feedback.luminous-ranges";
     }
-    if (item.scenario().lookout() != null) {
+    if (ofLightAshore(item)) {
       return "page.feedback.sectors";
     }
     return item.form() == Form.DIRECTION ? "page.feedback.angle" : "page.feedback.mark";
