@@ -187,13 +187,15 @@ public record Assembly(List<Slot> slots, Map<Feature, String> parts, List<Belief
    * they are no mark together.
    */
   public Optional<Appearance> appearance(String given) {
+    Map<Feature, Part> chosen = parts(given);
     @Nullable Appearance mark = null;
-    for (Map.Entry<Feature, Part> each : parts(given).entrySet()) {
-      @Nullable Appearance look = each.getValue().look();
-      if (look == null) {
+    for (Feature each : Feature.values()) {
+      @Nullable Part part = chosen.get(each);
+      @Nullable Appearance look = part == null ? null : part.look();
+      if (part != null && look == null) {
         return Optional.empty();
       }
-      mark = mark == null ? look : each.getKey().onto(mark, look);
+      mark = look == null ? mark : each.onto(mark == null ? look : mark, look);
     }
     return Optional.ofNullable(mark);
   }

@@ -1,7 +1,11 @@
 package withy.core.item;
 
+import java.util.List;
+import org.jspecify.annotations.Nullable;
 import withy.core.Term;
 import withy.core.mark.Appearance;
+import withy.core.mark.Colour;
+import withy.core.mark.Topmark;
 
 /** By what a mark is known, and what a learner chooses when putting one together. */
 public enum Feature implements Term {
@@ -34,6 +38,7 @@ public enum Feature implements Term {
           mark.light());
     }
   },
+  /** A topmark shown in grey is of no colour yet, and takes that which goes with the body. */
   TOPMARK {
     @Override
     Appearance onto(Appearance mark, Appearance part) {
@@ -44,7 +49,7 @@ public enum Feature implements Term {
           mark.symbol(),
           mark.board(),
           mark.structure(),
-          part.topmark(),
+          coloured(part.topmark(), mark),
           mark.light());
     }
   },
@@ -62,6 +67,18 @@ public enum Feature implements Term {
           part.light());
     }
   };
+
+  /**
+   * Black over any body with black in it, else the first colour of the body: so it is on all marks
+   * of the maritime buoyage system but the emergency wreck mark.
+   */
+  private static @Nullable Topmark coloured(@Nullable Topmark topmark, Appearance mark) {
+    if (topmark == null || !topmark.colours().equals(List.of(Colour.GREY))) {
+      return topmark;
+    }
+    boolean black = mark.colours().contains(Colour.BLACK);
+    return Topmark.of(topmark.shape(), black ? Colour.BLACK : mark.colours().get(0));
+  }
 
   /** The mark with this feature taken from the part. */
   abstract Appearance onto(Appearance mark, Appearance part);

@@ -49,6 +49,12 @@ public final class ItemPictures {
 
   /** One picture to stand beside words that say what it is: a mark alone, as large as it goes. */
   public Svg small(Item item) {
+    if (item.answer() instanceof Assembly assembly) {
+      return assembly
+          .appearance(assembly.key())
+          .map(each -> MarkDrawing.near(each, null))
+          .orElseGet(() -> ItemPicture.question(item).view());
+    }
     View view = item.scenario().situation().view();
     if (item.scenario().marks().isEmpty() || view == View.LIGHT) {
       return ItemPicture.question(item).view();

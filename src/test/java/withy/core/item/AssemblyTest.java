@@ -13,6 +13,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import withy.core.mark.Appearance;
 import withy.core.mark.BodyShape;
 import withy.core.mark.Colour;
+import withy.core.mark.Topmark;
+import withy.core.mark.TopmarkShape;
 import withy.core.scenario.Chance;
 import withy.fixture.FreeItems;
 
@@ -83,6 +85,13 @@ class AssemblyTest {
     assertThat(mark.topmark()).isNull();
     assertThat(mark.light()).isNotNull();
     assertThat(mark.light().shortNotation()).isEqualTo("Fl R 2.5s");
+  }
+
+  @Test
+  void aTopmarkOfNoColourTakesThatOfTheBody() {
+    String given = MARK.word(FreeItems.parts("can", "plain-green", "cone-up", "Fl_R_2.5s"));
+    assertThat(MARK.appearance(given).orElseThrow().topmark())
+        .isEqualTo(Topmark.of(TopmarkShape.CONE_UP, Colour.GREEN));
   }
 
   @Test

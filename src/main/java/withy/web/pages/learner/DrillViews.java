@@ -9,7 +9,6 @@ import withy.core.item.Form;
 import withy.core.item.Item;
 import withy.core.item.Quantity;
 import withy.core.scenario.RangeLookout;
-import withy.core.scenario.Situation;
 import withy.core.scenario.TimeOfDay;
 import withy.core.scenario.View;
 import withy.usecase.Feedback;
@@ -66,7 +65,6 @@ final class DrillViews {
       boolean still,
       TypedAnswer typed) {
     Item item = issued.item();
-    Situation situation = item.scenario().situation();
     return new ItemView(
         drill.id(),
         title(drill),
@@ -75,7 +73,7 @@ final class DrillViews {
         responseId,
         now,
         pictures.asked(item),
-        situation.view() == View.LIGHT && !ofLightAshore(item),
+        isFlashing(item),
         still,
         items.prompt(item),
         items.facts(item),
@@ -85,6 +83,13 @@ final class DrillViews {
         answers.number(item, typed),
         answers.slots(issued, typed),
         typed.isUnsure());
+  }
+
+  /** Whether there is a light in the picture that can be stopped. */
+  private static boolean isFlashing(Item item) {
+    return item.scenario().situation().view() == View.LIGHT
+        && !ofLightAshore(item)
+        && !(item.answer() instanceof Assembly);
   }
 
   FeedbackView feedback(OwnAssignment drill, Feedback feedback) {
