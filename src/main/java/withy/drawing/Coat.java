@@ -1,7 +1,9 @@
 package withy.drawing;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import withy.core.mark.Appearance;
 import withy.core.mark.BodyShape;
 import withy.core.mark.Colour;
@@ -80,6 +82,21 @@ record Coat(ColourPattern pattern, List<Colour> colours, List<Integer> weights) 
     if (pattern == ColourPattern.HORIZONTAL) {
       part(svg, surface, from, to);
     }
+  }
+
+  /** What each colour has of some slats cut level from the surface, given by top and bottom. */
+  Map<Colour, PathData> slats(Surface surface, List<double[]> slats) {
+    Map<Colour, PathData> paths = new LinkedHashMap<>();
+    for (Patch each : patches(surface.profile())) {
+      for (double[] slat : slats) {
+        double middle = (slat[0] + slat[1]) / 2;
+        if (middle >= each.top && middle < each.bottom) {
+          PathData path = surface.patch(each.left, each.right, slat[0], slat[1]);
+          paths.computeIfAbsent(each.colour, colour -> new PathData()).append(path);
+        }
+      }
+    }
+    return paths;
   }
 
   /** Patterns that are cut from the flat and then wrapped round the body. */

@@ -1,5 +1,6 @@
 package withy.drawing;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import withy.core.mark.Appearance;
@@ -9,8 +10,8 @@ import withy.core.mark.Retroreflector;
 final class LatticeDrawing implements Figure {
   private static final double TOP = -132;
   private static final double CLAD = -30;
-  private static final double STEP = 6.8;
-  private static final double SLAT = 4.6;
+  private static final double STEP = 8.2;
+  private static final double SLAT = 5.8;
 
   private final Appearance appearance;
   private final Surface cage;
@@ -38,11 +39,11 @@ final class LatticeDrawing implements Figure {
   @Override
   public void paint(SvgWriter svg, @Nullable String label, List<Retroreflector> sheeting) {
     new Framework(svg, TOP).draw(y -> Palette.STEEL, true);
-    Coat coat = Coat.of(appearance);
-    for (double y = TOP + 5; y + SLAT < CLAD; y += STEP) {
-      Pen.line(svg, cage.patch(-1, 1, y, y + SLAT), Palette.INK, 1.6);
-      coat.paint(svg, cage, y, y + SLAT);
-    }
+    List<double[]> slats = slats();
+    Pen.line(svg, whole(slats), Palette.INK, 1.6);
+    Coat.of(appearance)
+        .slats(cage, slats)
+        .forEach((colour, path) -> svg.element("path", "d", path, "fill", Palette.of(colour)));
     if (label != null) {
       plate(svg, label);
     }
@@ -58,10 +59,21 @@ final class LatticeDrawing implements Figure {
   @Override
   public void silhouette(SvgWriter svg) {
     new Framework(svg, TOP).draw(y -> Palette.SILHOUETTE, false);
-    PathData slats = new PathData();
+    svg.element("path", "d", whole(slats()), "fill", Palette.SILHOUETTE);
+  }
+
+  /** The top and the bottom of each slat. */
+  private static List<double[]> slats() {
+    List<double[]> slats = new ArrayList<>();
     for (double y = TOP + 5; y + SLAT < CLAD; y += STEP) {
-      slats.append(cage.patch(-1, 1, y, y + SLAT));
+      slats.add(new double[] {y, y + SLAT});
     }
-    svg.element("path", "d", slats, "fill", Palette.SILHOUETTE);
+    return slats;
+  }
+
+  private PathData whole(List<double[]> slats) {
+    PathData whole = new PathData();
+    slats.forEach(each -> whole.append(cage.patch(-1, 1, each[0], each[1])));
+    return whole;
   }
 }

@@ -11,7 +11,7 @@ public final class NightLights {
   private static final double HORIZON = 168;
   private static final double LIGHT = 128;
   private static final double FIGURES = 18;
-  private static final double APART = 46;
+  private static final double APART = 48;
 
   /** Degrees between figures, and between the small marks that stand with each. */
   private static final int[][] STEPS = {

@@ -7,17 +7,18 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import withy.core.light.LightCharacter;
 import withy.core.mark.Appearance;
+import withy.core.mark.MarkDescription;
 import withy.core.mark.MarkKind;
-import withy.core.mark.MarkingRules;
 import withy.core.mark.Practice;
-import withy.core.mark.Region;
 
 /**
  * Every kind in every view looks as it was approved. To approve new looks, look at them, then run
@@ -51,14 +52,30 @@ class ApprovedPicturesTest {
 
   private static Map<String, Svg> pictures() {
     Map<String, Svg> pictures = new LinkedHashMap<>();
-    for (Practice practice : new Practice[] {Practice.IALA_A, Practice.IALA_B}) {
-      for (MarkKind kind : MarkingRules.kinds(practice)) {
-        if (practice.region() == Region.A || kind.isLateral() || kind.isPreferredChannel()) {
-          add(pictures, practice, kind);
-        }
+    for (MarkKind kind : Practice.IALA_A.kinds()) {
+      add(pictures, Practice.IALA_A, kind);
+    }
+    for (MarkKind kind : Practice.IALA_B.kinds()) {
+      if (kind.isLateral() || kind.isPreferredChannel()) {
+        add(pictures, Practice.IALA_B, kind);
       }
     }
+    Set<Appearance> known = new LinkedHashSet<>(Pictures.looks(Practice.IALA_B));
+    addNew(pictures, Practice.IALA_A, known);
+    addNew(pictures, Practice.CANADA, known);
+    addNew(pictures, Practice.USA, known);
+    Specimens.scenes().forEach((name, svg) -> pictures.put("scene-" + name + ".svg", svg));
     return pictures;
+  }
+
+  /** Near views of the marks that look like none before. */
+  private static void addNew(Map<String, Svg> pictures, Practice practice, Set<Appearance> known) {
+    for (MarkDescription mark : practice.marks()) {
+      Appearance look = mark.look().typical();
+      if (known.add(look)) {
+        pictures.put(practice.id() + "-" + mark.id() + "-near.svg", MarkDrawing.near(look, null));
+      }
+    }
   }
 
   private static void add(Map<String, Svg> pictures, Practice practice, MarkKind kind) {

@@ -8,8 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import withy.core.light.LightCharacter;
 import withy.core.mark.Appearance;
-import withy.core.mark.MarkKind;
-import withy.core.mark.MarkingRules;
+import withy.core.mark.MarkDescription;
 import withy.core.mark.Practice;
 
 /**
@@ -50,10 +49,9 @@ public final class ContactSheet {
 
   private static Map<String, Appearance> kinds(Practice practice) {
     Map<String, Appearance> kinds = new LinkedHashMap<>();
-    for (MarkKind kind : MarkingRules.kinds(practice)) {
-      int number = 0;
-      for (Appearance each : Pictures.looks(practice, kind)) {
-        kinds.put(kind.id() + " " + each.body().id() + " " + number++, each);
+    for (MarkDescription mark : practice.marks()) {
+      for (Appearance each : mark.look().appearances(Pictures.light(mark.look()))) {
+        kinds.put(mark.id() + " " + each.body().id() + " " + kinds.size(), each);
       }
     }
     return kinds;

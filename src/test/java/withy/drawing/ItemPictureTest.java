@@ -98,7 +98,7 @@ class ItemPictureTest {
     int seen = 0;
     for (Item item : items(Practice.IALA_B)) {
       Svg right = ItemPicture.answered(item, item.key()).plan();
-      if (right != null && item.form() == Form.SIDE) {
+      if (right != null && item.form() == Form.SIDE && item.key().startsWith("leave")) {
         seen++;
         assertThat(right.text()).doesNotContain("stroke-dasharray=\"6 4\"");
         Svg wrong = ItemPicture.answered(item, wrong(item)).plan();

@@ -2,6 +2,7 @@ package withy.drawing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.geom.Rectangle2D;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -191,7 +192,15 @@ class MarkDrawingTest {
   @ParameterizedTest
   @MethodSource("withy.core.mark.Practice#values")
   void staysOnThePaper(Practice practice) {
-    for (Appearance each : Pictures.looks(practice)) {
+    for (Appearance each : looks(practice)) {
+      for (Svg svg : List.of(MarkDrawing.near(each, "8"), MarkDrawing.distant(each))) {
+        for (Rectangle2D box : Extent.ofPaths(svg)) {
+          assertThat(box.getMinX()).isGreaterThanOrEqualTo(0);
+          assertThat(box.getMaxX()).isLessThanOrEqualTo(MarkDrawing.WIDTH);
+          assertThat(box.getMinY()).isGreaterThan(3);
+          assertThat(box.getMaxY()).isLessThan(MarkDrawing.HEIGHT - 2);
+        }
+      }
       double scale = MarkDrawing.scale(each);
       double height = MarkDrawing.height(each);
       assertThat(MarkDrawing.HORIZON + (Surface.EYE - height) * scale).isGreaterThan(6);
@@ -212,9 +221,18 @@ class MarkDrawingTest {
     }
   }
 
+  /** All that a practice describes, and under one practice whatever else can be drawn. */
+  private static List<Appearance> looks(Practice practice) {
+    List<Appearance> looks = new ArrayList<>(Pictures.looks(practice));
+    if (practice == Practice.USA) {
+      Specimens.sheets().values().forEach(each -> looks.addAll(each.values()));
+    }
+    return looks;
+  }
+
   private static List<Svg> all(Practice practice) {
     List<Svg> all = new ArrayList<>();
-    for (Appearance each : Pictures.looks(practice)) {
+    for (Appearance each : looks(practice)) {
       all.add(MarkDrawing.near(each, "8"));
       all.add(MarkDrawing.distant(each));
       if (each.light() != null) {

@@ -26,7 +26,10 @@ final class Pictures {
 
   /** Every body of a kind under a practice, with and without topmark, lit and unlit. */
   static List<Appearance> looks(Practice practice, MarkKind kind) {
-    MarkLook look = MarkingRules.look(practice, kind);
+    return looks(MarkingRules.look(practice, kind));
+  }
+
+  private static List<Appearance> looks(MarkLook look) {
     List<Appearance> looks = new ArrayList<>(look.appearances(null));
     if (!look.lights().isEmpty()) {
       looks.addAll(look.appearances(light(look)));
@@ -34,11 +37,9 @@ final class Pictures {
     return looks;
   }
 
-  /** Every look of every kind that a practice has. */
+  /** Every look of every mark that a practice describes. */
   static List<Appearance> looks(Practice practice) {
-    return MarkingRules.kinds(practice).stream()
-        .flatMap(kind -> looks(practice, kind).stream())
-        .toList();
+    return practice.marks().stream().flatMap(each -> looks(each.look()).stream()).toList();
   }
 
   /** The look that shows most: with topmark, on the last body that can carry one. */

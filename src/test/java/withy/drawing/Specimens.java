@@ -24,6 +24,7 @@ import withy.core.mark.ColourPattern;
 import withy.core.mark.MarkKind;
 import withy.core.mark.MarkingRules;
 import withy.core.mark.Practice;
+import withy.core.mark.Retroreflector;
 import withy.core.mark.Structure;
 import withy.core.mark.Symbol;
 import withy.core.mark.Taper;
@@ -251,20 +252,30 @@ final class Specimens {
     Appearance american = board(red, ColourPattern.VERTICAL, RED, WHITE, RED);
     LightTimeline quick = LightCharacter.parse("Q R").timeline();
     LightTimeline slow = LightCharacter.parse("Iso R 6s").timeline();
-    for (double each : new double[] {0, 0.3, -1, 2.5, -6}) {
-      scenes.put("leading ahead " + each, LeadingView.day(front, rear, each, false));
-      scenes.put("leading astern " + each, LeadingView.day(american, american, each, true));
-      scenes.put("leading at night " + each, LeadingView.night(quick, slow, each, each < 0));
+    for (double each : new double[] {0, 0.3, -1, 3}) {
+      String apart = "-" + SvgWriter.number(each);
+      scenes.put("leading-ahead" + apart, LeadingView.day(front, rear, each, false));
+      scenes.put("leading-astern" + apart, LeadingView.day(american, american, each, true));
+      scenes.put("leading-night" + apart, LeadingView.night(quick, slow, each, each < 0));
     }
-    scenes.put(
-        "four lights",
-        NightLights.of(lights(), Bearing.of(330), Bearing.of(50), Lettering.ENGLISH));
-    scenes.put(
-        "two lights",
-        NightLights.of(lights().subList(1, 3), Bearing.of(350), Bearing.of(10), Lettering.ENGLISH));
-    scenes.put(
-        "all round", NightLights.of(lights(), Bearing.of(180), Bearing.of(180), Lettering.ENGLISH));
+    scenes.put("lights-four", lights(lights(), 330, 50));
+    scenes.put("lights-two", lights(lights().subList(1, 3), 350, 10));
+    scenes.put("lights-all-round", lights(lights(), 180, 180));
+    scenes.put("strip-alone", LightStrip.alone(quick, 6000, Lettering.ENGLISH, false));
+    scenes.put("sheeting", sheeting());
     return scenes;
+  }
+
+  private static Svg lights(List<NightLights.Sighted> lights, double from, double to) {
+    return NightLights.of(lights, Bearing.of(from), Bearing.of(to), Lettering.ENGLISH);
+  }
+
+  private static Svg sheeting() {
+    Appearance danger = structures().get("beacon danger");
+    return MarkDrawing.near(
+        java.util.Objects.requireNonNull(danger),
+        null,
+        List.of(Retroreflector.band(BLUE), Retroreflector.band(RED)));
   }
 
   private static List<NightLights.Sighted> lights() {
