@@ -16,7 +16,8 @@ import withy.core.scenario.View;
  * <p>A view of a light has no view box and keeps the light at its size in CSS pixels; give it the
  * proportions of its width and height.
  *
- * @param view what is seen: the mark, the mark over the bow, a light, or a stretch of water
+ * @param view what is seen: the mark, the mark over the bow, a light, leading marks, or a stretch
+ *     of water from above
  * @param plan the same from above, north up; null where there is nothing to add
  */
 public record ItemPicture(Svg view, @Nullable Svg plan) {
@@ -62,6 +63,13 @@ public record ItemPicture(Svg view, @Nullable Svg plan) {
     }
     if (item.form() == Form.DIRECTION || scenario.marks().isEmpty()) {
       return new ItemPicture(WaterPlan.of(situation, lettering, answered), null);
+    }
+    if (item.form() == Form.NUMBER) {
+      return new ItemPicture(ChannelPlan.of(scenario, key, lettering), null);
+    }
+    if (item.form() == Form.LEADING) {
+      Svg plan = answered ? LeadingPlan.of(scenario, wrong, lettering) : null;
+      return new ItemPicture(LeadingScene.of(scenario), plan);
     }
     SightedMark mark = scenario.mark();
     if (item.form() == Form.IDENTIFY || item.form() == Form.LIGHT) {

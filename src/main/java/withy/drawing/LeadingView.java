@@ -31,11 +31,8 @@ public final class LeadingView {
    */
   public static Svg day(Appearance front, Appearance rear, double separation, boolean astern) {
     SvgWriter svg = SvgWriter.scaled(WIDTH, HEIGHT);
-    Scenery.day(svg, WIDTH, HEIGHT, HORIZON);
-    land(svg, Palette.HILL, Palette.NEAR_HILL);
-    double aside = aside(separation);
-    MarkDrawing.ashore(svg, rear, WIDTH / 2 - aside, REAR_FOOT, SCALE);
-    MarkDrawing.ashore(svg, front, WIDTH / 2 + aside, FRONT_FOOT, SCALE);
+    shore(svg);
+    marks(svg, front, rear, WIDTH / 2, separation);
     deck(svg, Deck.DAY, astern);
     return svg.finish();
   }
@@ -49,14 +46,48 @@ public final class LeadingView {
   public static Svg night(
       LightTimeline front, LightTimeline rear, double separation, boolean astern) {
     SvgWriter svg = SvgWriter.unscaled(WIDTH, HEIGHT);
-    NightScene.begin(svg, HORIZON);
-    land(svg, Palette.NIGHT_LAND, Palette.NIGHT_LAND);
+    darkShore(svg);
     deck(svg, Deck.NIGHT, astern);
     svg.end();
-    double aside = aside(separation);
-    light(svg, rear, WIDTH / 2 - aside, REAR_LIGHT);
-    light(svg, front, WIDTH / 2 + aside, FRONT_LIGHT);
+    lights(svg, front, rear, WIDTH / 2, separation, 2);
     return svg.finish();
+  }
+
+  /** The land by day on which leading marks stand. */
+  static void shore(SvgWriter svg) {
+    Scenery.day(svg, WIDTH, HEIGHT, HORIZON);
+    land(svg, Palette.HILL, Palette.NEAR_HILL);
+  }
+
+  /** The land at night; opens the part of an unscaled picture that grows with it. */
+  static void darkShore(SvgWriter svg) {
+    NightScene.begin(svg, HORIZON);
+    land(svg, Palette.NIGHT_LAND, Palette.NIGHT_LAND);
+  }
+
+  /** Two marks on either side of a place along the shore. */
+  static void marks(
+      SvgWriter svg, Appearance front, Appearance rear, double middle, double separation) {
+    double aside = aside(separation);
+    MarkDrawing.ashore(svg, rear, middle - aside, REAR_FOOT, SCALE);
+    MarkDrawing.ashore(svg, front, middle + aside, FRONT_FOOT, SCALE);
+  }
+
+  /**
+   * Two lights on either side of a place along the shore, in an unscaled picture.
+   *
+   * @param count how many lights the picture has
+   */
+  static void lights(
+      SvgWriter svg,
+      LightTimeline front,
+      LightTimeline rear,
+      double middle,
+      double separation,
+      int count) {
+    double aside = aside(separation);
+    light(svg, rear, middle - aside, REAR_LIGHT, count);
+    light(svg, front, middle + aside, FRONT_LIGHT, count);
   }
 
   /** How far either mark stands from the middle. */
@@ -64,11 +95,11 @@ public final class LeadingView {
     return Math.max(-MOST, Math.min(MOST, separation)) * DEGREE / 2;
   }
 
-  private static void light(SvgWriter svg, LightTimeline timeline, double x, double y) {
-    LightDisc.draw(svg, timeline, x / WIDTH, y / HEIGHT, FlashSafety.radius(2));
+  private static void light(SvgWriter svg, LightTimeline timeline, double x, double y, int count) {
+    LightDisc.draw(svg, timeline, x / WIDTH, y / HEIGHT, FlashSafety.radius(count));
   }
 
-  private static void deck(SvgWriter svg, Deck deck, boolean astern) {
+  static void deck(SvgWriter svg, Deck deck, boolean astern) {
     if (astern) {
       deck.stern(svg, HORIZON);
     } else {

@@ -71,13 +71,12 @@ final class PassingPlan {
       if (wrong != null) {
         for (List<Vec> way : passing(wrong).ways()) {
           if (!right.ways().contains(way)) {
-            wrong(right.struckBy(way));
+            WayDrawing.wrong(disc.svg(), right.struckBy(way), situation.heading());
           }
         }
       }
       for (List<Vec> way : right.ways()) {
-        Pen.line(disc.svg(), Passing.smooth(way, situation.heading()), Palette.INK, 2.6);
-        head(way);
+        WayDrawing.right(disc.svg(), way, situation.heading());
       }
     }
   }
@@ -104,37 +103,7 @@ final class PassingPlan {
     }
   }
 
-  private void wrong(List<Vec> way) {
-    Pen.dashed(disc.svg(), Passing.smooth(way, situation.heading()), Palette.INK, 2, "6 4");
-    cross(way);
-  }
-
   private Passing passing(String value) {
     return Passing.of(value, boat, mark, situation.heading());
-  }
-
-  private void head(List<Vec> way) {
-    Vec tip = way.get(way.size() - 1);
-    Vec back = Passing.end(way).times(-9);
-    Vec side = new Vec(-back.y(), back.x()).times(0.5);
-    Vec a = tip.plus(back).plus(side);
-    Vec b = tip.plus(back).minus(side);
-    Vec front = tip.minus(back.times(0.3));
-    Pen.area(
-        disc.svg(),
-        PathData.polygon(front.x(), front.y(), a.x(), a.y(), b.x(), b.y()),
-        Palette.INK,
-        Palette.INK,
-        1);
-  }
-
-  private void cross(List<Vec> way) {
-    Vec end = way.get(way.size() - 1);
-    double r = 4.5;
-    PathData cross =
-        PathData.line(end.x() - r, end.y() - r, end.x() + r, end.y() + r)
-            .move(end.x() - r, end.y() + r)
-            .line(end.x() + r, end.y() - r);
-    Pen.line(disc.svg(), cross, Palette.INK, 2.4);
   }
 }

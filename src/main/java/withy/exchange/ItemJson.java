@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import withy.core.Term;
 import withy.core.geometry.Bearing;
@@ -81,6 +82,9 @@ public final class ItemJson {
     term("time", situation.time());
     term("view", situation.view());
     term("intent", situation.intent());
+    if (!scenario.marks().isEmpty() && scenario.mark().lead() != null) {
+      leads(scenario.mark().bearing().angleTo(situation.heading()) < 90);
+    }
     if (situation.setting() != null) {
       term("setting", situation.setting());
       bearing("generalBearing", situation.general());
@@ -89,12 +93,20 @@ public final class ItemJson {
     json.writeEndObject();
   }
 
+  private void leads(boolean ahead) throws IOException {
+    json.writeStringField("leads", ahead ? "ahead" : "astern");
+  }
+
   private void mark(SightedMark mark) throws IOException {
     json.writeStartObject();
     term("kind", mark.kind());
     bearing("bearing", mark.bearing());
     json.writeNumberField("distance", mark.distance());
     json.writeStringField("label", mark.label());
+    if (mark.lead() != null) {
+      json.writeStringField(
+          "lead", String.format(Locale.ROOT, "%03d", Math.round(mark.lead().degrees())));
+    }
     appearance(mark.appearance());
     json.writeEndObject();
   }

@@ -84,7 +84,13 @@ final class Drawn {
     return Integer.toString(odd ? even - 1 : even);
   }
 
-  private static Appearance appearance(Task task, MarkDescription mark, View view) {
+  /** A bearing to a tenth of a degree, as near as a picture needs it. */
+  static Bearing tenths(Bearing bearing) {
+    return Bearing.of(Math.round(bearing.degrees() * 10) / 10.0);
+  }
+
+  /** A mark, drawn from all the ways in which it can be told. */
+  static Appearance appearance(Task task, MarkDescription mark, View view) {
     Sight sight = task.chance().pick(Sights.of(task.practice(), mark, view));
     return sight.appearance(light(mark.look(), view, task.chance()));
   }

@@ -9,5 +9,7 @@ public enum Form implements Term {
   CHANNEL_CHOICE,
   CARDINAL_PASS,
   DIRECTION,
-  LIGHT
+  LIGHT,
+  NUMBER,
+  LEADING
 }

@@ -54,6 +54,11 @@ record Formula(Form form, Function<Scenario, @Nullable String> answer) {
                 : null);
   }
 
+  /** Which number a mark of a channel bears. */
+  static Formula number(Function<Scenario, @Nullable Integer> belief) {
+    return new Formula(Form.NUMBER, scenario -> decimal(belief.apply(scenario)));
+  }
+
   /** Where to pass a cardinal mark. */
   static Formula pass(Function<Scenario, @Nullable Quadrant> belief) {
     return new Formula(
@@ -63,6 +68,10 @@ record Formula(Form form, Function<Scenario, @Nullable String> answer) {
   /** Where to pass a mark that is taken for the cardinal mark of another quadrant. */
   static Formula passAs(Function<Scenario, @Nullable MarkKind> belief) {
     return pass(scenario -> QuadrantBeliefs.of(belief.apply(scenario)));
+  }
+
+  private static @Nullable String decimal(@Nullable Integer number) {
+    return number == null ? null : Integer.toString(number);
   }
 
   private static @Nullable String id(@Nullable Term term) {

@@ -20,7 +20,9 @@ final class Menu {
           new DirectionWriter(),
           new LightWriter(),
           new RangeWriter(),
-          new SectorWriter());
+          new SectorWriter(),
+          new NumberWriter(),
+          new LeadingWriter());
 
   /** Those of the practices known here; another one's is worked out whenever it is asked for. */
   private static final Map<Practice, Menu> MENUS = new LinkedHashMap<>();

@@ -9,17 +9,21 @@ import static withy.core.item.Concept.ISOLATED_DANGER;
 import static withy.core.item.Concept.LATERAL_LIGHT;
 import static withy.core.item.Concept.LATERAL_SHAPE;
 import static withy.core.item.Concept.LATERAL_SIDE;
+import static withy.core.item.Concept.LEADING_LINE;
 import static withy.core.item.Concept.LIGHT_CHARACTER;
 import static withy.core.item.Concept.LIGHT_RANGE;
+import static withy.core.item.Concept.NUMBERING;
 import static withy.core.item.Concept.PREFERRED_CHANNEL;
 import static withy.core.item.Concept.REGION;
 import static withy.core.item.Concept.SAFE_WATER;
 import static withy.core.item.Concept.SPECIAL_MARK;
 import static withy.core.item.Form.CHANNEL_CHOICE;
 import static withy.core.item.Form.DIRECTION;
+import static withy.core.item.Form.LEADING;
 import static withy.core.item.Form.SIDE;
 import static withy.core.item.Formula.kind;
 import static withy.core.item.Formula.light;
+import static withy.core.item.Formula.number;
 import static withy.core.item.Formula.of;
 import static withy.core.item.Formula.pass;
 import static withy.core.item.Formula.passAs;
@@ -250,6 +254,34 @@ public enum Misconception implements Term {
   HORIZON_IGNORED(List.of(LIGHT_RANGE), range(RangeBeliefs::horizonIgnored)),
   /** Takes a light to be seen as soon as it is above the horizon. */
   POWER_IGNORED(List.of(LIGHT_RANGE), range(RangeBeliefs::powerIgnored)),
+  /** Has numbers grow in the order in which the boat meets the marks, also outbound. */
+  NUMBERS_AS_MET(List.of(NUMBERING), number(NumberBeliefs::asMet)),
+  /** Has numbers grow outward, from the land to the sea. */
+  NUMBERS_FROM_THE_LAND(List.of(NUMBERING), number(NumberBeliefs::fromTheLand)),
+  /** Gives every mark in turn the next number, of whichever hand it is. */
+  NUMBERS_CONSECUTIVE(List.of(NUMBERING), number(NumberBeliefs::consecutive)),
+  /** M32: has odd numbers to port in both regions. */
+  PARITY_BY_SIDE(List.of(NUMBERING), number(NumberBeliefs::parityBySide)),
+  /** Has red odd and green even. */
+  PARITY_SWAPPED(List.of(NUMBERING), number(NumberBeliefs::paritySwapped)),
+  /** Goes on counting from the marks of the other hand. */
+  OTHER_HAND_CONTINUED(List.of(NUMBERING), number(NumberBeliefs::otherHand)),
+  /** Gives both marks of a pair one number. */
+  PAIR_SHARES_NUMBER(List.of(NUMBERING), number(NumberBeliefs::sameAsPair)),
+  /** Counts on along one hand where a number is left out to keep pairs in step. */
+  SKIPPED_NUMBER_IGNORED(List.of(NUMBERING), number(NumberBeliefs::skipIgnored)),
+  /** M25: steers towards the rear mark of a leading line. */
+  STEER_TOWARD_REAR(List.of(LEADING_LINE), of(LEADING, LeadingBeliefs::towardRear)),
+  /** M26: steers by leading marks astern as if they were ahead. */
+  ASTERN_AS_AHEAD(List.of(LEADING_LINE), of(LEADING, LeadingBeliefs::asternAsAhead)),
+  /** Takes leading marks that are a little open for marks in line. */
+  SMALL_GAP_IGNORED(List.of(LEADING_LINE), of(LEADING, LeadingBeliefs::gapIgnored)),
+  /** Steers by the leading marks nearest the bow, not by the pair that the chart gives. */
+  WRONG_LEAD(List.of(LEADING_LINE), of(LEADING, LeadingBeliefs::wrongLead)),
+  /** Turns the bow or stern to the leading marks, whether they are in line or not. */
+  BOW_ON_MARKS(List.of(LEADING_LINE), of(LEADING, LeadingBeliefs::bowOnMarks)),
+  /** Steers further into a cross-stream, whether the leading marks are in line or not. */
+  STREAM_OVER_MARKS(List.of(LEADING_LINE), of(LEADING, LeadingBeliefs::intoTheStream)),
   /** No known belief explains the option. */
   UNEXPLAINED(List.of());
 

@@ -21,6 +21,11 @@ final class Documents {
     return Clause.read(CATALOGUE, CATALOGUE_EDITION, section);
   }
 
+  /** The American Practical Navigator: its text was not at hand. */
+  static Clause navigator(String chapter) {
+    return Clause.remembered("American Practical Navigator (Bowditch)", "2002", chapter);
+  }
+
   static Clause manual(String number, String page) {
     return Clause.read("NAVEDTRA " + number, "US Navy training manual", page);
   }

@@ -87,6 +87,15 @@ public enum MarkRule implements Term {
   WRECK_LIGHT(
       Clause.read("IMO SN.1/Circ.259", "11 December 2006", "annex, IALA Recommendation O-133")),
 
+  /** Two marks that stand one above the other: the boat is on the line of safe water. */
+  LEADING_MARKS_IN_LINE(Documents.navigator("chapter 5, ranges")),
+  /** Off the line the front mark, the lower one, stands on the side to which to steer. */
+  LEADING_STEER_TO_FRONT_MARK(Documents.navigator("chapter 5, ranges")),
+  /** With the marks astern it is the other way round. */
+  LEADING_ASTERN_REVERSED(Documents.navigator("chapter 5, ranges")),
+  /** The chart gives the bearing of a leading line in degrees true, from seaward. */
+  LEADING_LINE_CHARTED(Clause.read("CHS Chart 1", "following IHO INT 1", "P20")),
+
   /** Quick or very quick groups, Fl(2), and the safe-water rhythms in white each mean one kind. */
   LIGHT_RESERVATIONS(Documents.system("sections 2 to 7")),
   /** The USA has no cardinal marks. */
@@ -99,8 +108,7 @@ public enum MarkRule implements Term {
   CANADIAN_NAMES(Documents.canadian("bifurcation buoys")),
 
   /** The front mark seen left of the rear one: the boat is right of the line; astern reversed. */
-  LEADING_LINE(
-      Clause.remembered("American Practical Navigator (Bowditch)", "2002", "chapter 5, ranges")),
+  LEADING_LINE(Documents.navigator("chapter 5, ranges")),
   /** US dayboards: the shape and colour of the board tell the class. */
   DAYBOARDS(Clause.read("NOAA electronic navigational charts", "2019 to 2024", "DAYMAR objects"));
 

@@ -11,16 +11,29 @@ import withy.core.mark.MarkKind;
  * @param bearing from the boat
  * @param distance from the boat in metres, above 0
  * @param label the number or letter it bears, null where it bears none
+ * @param lead the bearing that the chart gives the leading line it belongs to, null on all marks
+ *     but leading ones
  */
 public record SightedMark(
     MarkKind kind,
     Bearing bearing,
     double distance,
     @Nullable String label,
-    Appearance appearance) {
+    Appearance appearance,
+    @Nullable Bearing lead) {
   public SightedMark {
     if (!(distance > 0)) {
       throw new IllegalArgumentException("distance " + distance + " m is not above 0");
     }
+  }
+
+  /** A mark that belongs to no leading line. */
+  public SightedMark(
+      MarkKind kind,
+      Bearing bearing,
+      double distance,
+      @Nullable String label,
+      Appearance appearance) {
+    this(kind, bearing, distance, label, appearance, null);
   }
 }

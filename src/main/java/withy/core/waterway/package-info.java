@@ -1,4 +1,4 @@
-/** The water between the marks: its conventional direction of buoyage. */
+/** The water between the marks: its conventional direction of buoyage, its leading lines. */
 @NullMarked
 package withy.core.waterway;
 

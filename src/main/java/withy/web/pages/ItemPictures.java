@@ -56,7 +56,8 @@ public final class ItemPictures {
           .orElseGet(() -> ItemPicture.question(item).view());
     }
     View view = item.scenario().situation().view();
-    if (item.scenario().marks().isEmpty() || view == View.LIGHT) {
+    boolean alone = item.form() != Form.NUMBER && item.form() != Form.LEADING;
+    if (!alone || item.scenario().marks().isEmpty() || view == View.LIGHT) {
       return ItemPicture.question(item).view();
     }
     Appearance mark = item.scenario().mark().appearance();
@@ -123,7 +124,12 @@ public final class ItemPictures {
     }
     boolean water = item.scenario().marks().isEmpty() || item.form() == Form.DIRECTION;
     String view = water ? "water" : item.scenario().situation().view().id();
-    return wording.text("page.picture." + view);
+    return wording.text(
+        switch (item.form()) {
+          case NUMBER -> "page.picture.channel";
+          case LEADING -> "page.picture.leading." + view;
+          default -> "page.picture." + view;
+        });
   }
 
   private static String kind(Lookout lookout) {

@@ -102,12 +102,13 @@ class ItemGeneratorTest {
   }
 
   @Test
-  void measuresTheWholeSyllabusOfTheSixForms() {
+  void measuresTheWholeSyllabusOfItsForms() {
     assertThat(ItemGenerator.measurable(Practice.IALA_A, ALL))
         .containsExactly(
             Concept.LATERAL_SIDE,
             Concept.LATERAL_SHAPE,
             Concept.LATERAL_LIGHT,
+            Concept.NUMBERING,
             Concept.BUOYAGE_DIRECTION,
             Concept.REGION,
             Concept.PREFERRED_CHANNEL,
@@ -119,6 +120,7 @@ class ItemGeneratorTest {
             Concept.SPECIAL_MARK,
             Concept.EMERGENCY_WRECK,
             Concept.FIXED_MARK,
+            Concept.LEADING_LINE,
             Concept.LIGHT_CHARACTER,
             Concept.LIGHT_RANGE);
   }

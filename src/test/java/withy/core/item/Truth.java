@@ -1,6 +1,7 @@
 package withy.core.item;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.offset;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -67,10 +68,14 @@ final class Truth {
   }
 
   private void marksLieAhead() {
+    boolean several = item.form() == Form.NUMBER || item.form() == Form.LEADING;
     for (SightedMark each : scenario.marks()) {
-      assertThat(each.bearing().angleTo(situation.heading())).isLessThanOrEqualTo(25);
+      double off = each.bearing().angleTo(situation.heading());
+      assertThat(several ? StrictMath.min(off, 180 - off) : off)
+          .isLessThanOrEqualTo(several ? 50 : 25);
       assertThat(each.distance()).isBetween(150.0, 4000.0);
-      assertThat(each.bearing().degrees() % 1).isZero();
+      double steps = each.bearing().degrees() * (several ? 10 : 1);
+      assertThat(steps).isCloseTo(StrictMath.rint(steps), offset(1e-9));
       assertThat(each.appearance().light() == null && situation.view() == View.LIGHT).isFalse();
     }
   }
@@ -85,6 +90,8 @@ final class Truth {
               .replace(' ', '_');
       case DIRECTION -> cosine(situation.heading(), situation.buoyage()) > 0 ? "with" : "against";
       case SIDE, CHANNEL_CHOICE -> side();
+      case NUMBER -> ChannelTruth.number(scenario);
+      case LEADING -> LeadingTruth.steering(scenario);
     };
   }
 

@@ -26,6 +26,8 @@ import withy.core.mark.Practice;
 import withy.core.mark.Travel;
 import withy.core.scenario.Scenario;
 import withy.core.scenario.View;
+import withy.fixture.Channels;
+import withy.fixture.Leads;
 import withy.fixture.Situations;
 
 /** Every belief leads to the wrong answer that the table of misconceptions gives. */
@@ -53,6 +55,12 @@ class MisconceptionsTest {
   private static Scenario scenario(CSVRecord row) {
     Practice practice = Practice.parse(row.get("practice"));
     Travel travel = Term.parse(Travel.class, row.get("travel"));
+    if (row.get("form").equals("number")) {
+      return Channels.of(practice, travel, row.get("kind"));
+    }
+    if (row.get("form").equals("leading")) {
+      return leads(practice, row.get("kind"));
+    }
     double heading = Double.parseDouble(row.get("heading"));
     if (row.get("kind").isEmpty()) {
       return Situations.river(practice, travel, heading);
@@ -68,6 +76,18 @@ class MisconceptionsTest {
     return row.get("light").isEmpty()
         ? situation.scenario()
         : situation.showing(row.get("light")).scenario();
+  }
+
+  /** "ahead 2 -2": the front marks so many degrees right of the rear ones. */
+  private static Scenario leads(Practice practice, String sight) {
+    String[] words = sight.split(" ");
+    double[] openings = new double[words.length - 1];
+    for (int i = 1; i < words.length; i++) {
+      openings[i - 1] = Double.parseDouble(words[i]);
+    }
+    return words[0].equals("astern")
+        ? Leads.astern(practice, openings[0])
+        : Leads.ahead(practice, openings);
   }
 
   @Test

@@ -151,7 +151,11 @@ final class DrillViews {
     if (ofLightAshore(item)) {
       return "page.feedback.sectors";
     }
-    return item.form() == Form.DIRECTION ? "page.feedback.angle" : "page.feedback.mark";
+    return switch (item.form()) {
+      case DIRECTION -> "page.feedback.angle";
+      case NUMBER -> "page.feedback.channel";
+      default -> "page.feedback.mark";
+    };
   }
 
   /** The mark as it was put together, if it was not right, and the right one. */
@@ -173,6 +177,9 @@ final class DrillViews {
   private static String ways(Item item, boolean wrong) {
     if (item.form() == Form.CHANNEL_CHOICE) {
       return wrong ? "page.feedback.both-ways-junction" : "page.feedback.way-junction";
+    }
+    if (item.form() == Form.LEADING) {
+      return wrong ? "page.feedback.both-ways-line" : "page.feedback.way-line";
     }
     return wrong ? "page.feedback.both-ways" : "page.feedback.way";
   }
