@@ -14,6 +14,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import withy.core.Term;
 import withy.core.geometry.Bearing;
+import withy.core.item.Assembly;
 import withy.core.item.Composition;
 import withy.core.item.Item;
 import withy.core.item.ItemGenerator;
@@ -40,6 +41,7 @@ class ItemWordingTest {
           "left.",
           "mistook.",
           "option.",
+          "part.",
           "prompt.",
           "rule.",
           "travelling.",
@@ -179,6 +181,10 @@ class ItemWordingTest {
       if (each.mistook() != null) {
         messages.add(each.mistook());
       }
+    }
+    if (item.answer() instanceof Assembly assembly) {
+      assembly.slots().forEach(slot -> slot.parts().forEach(part -> messages.add(part.text())));
+      assembly.beliefs().forEach(belief -> messages.add(belief.mistook()));
     }
     return messages;
   }

@@ -58,7 +58,7 @@ final class Distractors {
     }
     List<Option> options = new ArrayList<>(values.size());
     for (String value : values) {
-      Misconception belief = one(ways.getOrDefault(value, List.of()));
+      Misconception belief = one(task, ways.getOrDefault(value, List.of()));
       options.add(new Option(value, text.apply(value), belief, belief.mistook(scenario)));
     }
     return options;
@@ -77,7 +77,8 @@ final class Distractors {
     return task.chance().shuffled(numbers);
   }
 
-  private Misconception one(List<Misconception> beliefs) {
+  /** One of several beliefs that lead the same way, rather one about what is measured. */
+  static Misconception one(Task task, List<Misconception> beliefs) {
     List<Misconception> near = new ArrayList<>(beliefs.size());
     for (Misconception each : beliefs) {
       if (each.concepts().contains(task.concept())) {

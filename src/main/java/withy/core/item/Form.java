@@ -10,6 +10,7 @@ public enum Form implements Term {
   CARDINAL_PASS,
   DIRECTION,
   LIGHT,
+  ASSEMBLE,
   NUMBER,
   LEADING
 }

@@ -19,6 +19,7 @@ final class Menu {
           new CardinalPassWriter(),
           new DirectionWriter(),
           new LightWriter(),
+          new AssembleWriter(),
           new RangeWriter(),
           new SectorWriter(),
           new NumberWriter(),

@@ -40,6 +40,11 @@ final class Truth {
       truth.travelLiesWithinItsLimits();
       return;
     }
+    if (item.answer() instanceof Assembly) {
+      AssemblyTruth.holdsOf(item);
+      truth.travelLiesWithinItsLimits();
+      return;
+    }
     assertThat(item.key()).as("key of %s", item).isEqualTo(truth.key());
     truth.optionsAreDistinctAndExplained();
     truth.travelLiesWithinItsLimits();
@@ -92,6 +97,7 @@ final class Truth {
       case SIDE, CHANNEL_CHOICE -> side();
       case NUMBER -> ChannelTruth.number(scenario);
       case LEADING -> LeadingTruth.steering(scenario);
+      case ASSEMBLE -> throw new IllegalStateException("put together, not chosen");
     };
   }
 

@@ -1,0 +1,78 @@
+package withy.core.item;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import withy.core.light.LightCharacter;
+import withy.core.mark.Appearance;
+import withy.core.mark.BodyShape;
+import withy.core.mark.Colour;
+import withy.core.mark.ColourPattern;
+import withy.core.mark.MarkLook;
+import withy.core.mark.Topmark;
+
+/** The parts into which the look of a mark is taken apart. */
+final class Parts {
+  private Parts() {}
+
+  /** Whether the shape of the body tells a mark: that of a hand, in both regions. */
+  static boolean shapeTells(MarkLook look) {
+    BodyShape first = look.bodies().get(0);
+    return first == BodyShape.CAN || first == BodyShape.CONICAL;
+  }
+
+  /** The parts of a mark as it looks, in the order in which they are asked for. */
+  static Map<Feature, Part> of(MarkLook look, Appearance seen) {
+    Map<Feature, Part> parts = new LinkedHashMap<>();
+    if (shapeTells(look)) {
+      parts.put(Feature.BODY, body(seen.body()));
+    }
+    parts.put(Feature.COLOURS, colours(seen.pattern(), seen.colours()));
+    @Nullable Topmark topmark = seen.topmark();
+    if (topmark != null) {
+      parts.put(Feature.TOPMARK, topmark(topmark));
+    }
+    @Nullable LightCharacter light = seen.light();
+    if (light != null) {
+      parts.put(Feature.LIGHT, light(light));
+    }
+    return parts;
+  }
+
+  static Part body(BodyShape body) {
+    return new Part(body.id(), Words.term(body), grey(body, null, null));
+  }
+
+  static Part colours(ColourPattern pattern, List<Colour> colours) {
+    StringBuilder value = new StringBuilder(pattern.id());
+    colours.forEach(each -> value.append('-').append(each.id()));
+    Message text =
+        Message.of("part." + pattern.id() + "." + colours.size(), colours.toArray(new Object[0]));
+    return new Part(
+        value.toString(), text, new Appearance(BodyShape.PILLAR, pattern, colours, null, null));
+  }
+
+  static Part topmark(Topmark topmark) {
+    StringBuilder value = new StringBuilder(topmark.shape().id());
+    topmark.colours().forEach(each -> value.append('-').append(each.id()));
+    return new Part(
+        value.toString(),
+        Message.of("part.topmark", topmark.shape(), topmark.colours().get(0)),
+        grey(BodyShape.PILLAR, topmark, null));
+  }
+
+  /** A character reads the same in every language; {@code Fl(2)_R_6s} as a value. */
+  static Part light(LightCharacter light) {
+    String value = LightBeliefs.value(light);
+    return new Part(
+        value,
+        Message.of("option.light", value.replace('_', ' ')),
+        grey(BodyShape.PILLAR, null, light));
+  }
+
+  private static Appearance grey(
+      BodyShape body, @Nullable Topmark topmark, @Nullable LightCharacter light) {
+    return new Appearance(body, ColourPattern.PLAIN, List.of(Colour.GREY), topmark, light);
+  }
+}
