@@ -26,13 +26,16 @@ final class BoardDrawing {
     this.appearance = appearance;
     Board given = appearance.board();
     this.board = given == null ? Board.of(BoardShape.SQUARE, appearance.colours().get(0)) : given;
-    Polygon shape = shape(board);
+    Polygon shape = shape(board, appearance.pattern() == ColourPattern.VERTICAL);
     this.outline = shape.moved(0, foot - shape.bottom());
     this.inside = outline.inset(BORDER);
   }
 
-  /** The outline about the middle of a board, in units of which a pillar's tower has 118. */
-  private static Polygon shape(Board board) {
+  /**
+   * The outline about the middle of a board; notices lie, striped leading boards stand, in units of
+   * which a pillar's tower has 118.
+   */
+  private static Polygon shape(Board board, boolean striped) {
     if (board.taper() != null) {
       return switch (board.taper()) {
         case UP -> Polygon.of(-15, -40, 15, -40, 34, 40, -34, 40);
@@ -44,7 +47,7 @@ final class BoardDrawing {
       case TRIANGLE -> Polygon.of(0, -46, 44, 30, -44, 30);
       case DIAMOND -> Polygon.of(0, -44, 44, 0, 0, 44, -44, 0);
       case OCTAGON -> octagon(37);
-      case RECTANGLE -> Polygon.box(-27, -41, 27, 41);
+      case RECTANGLE -> striped ? Polygon.box(-27, -41, 27, 41) : Polygon.box(-44, -28, 44, 28);
     };
   }
 

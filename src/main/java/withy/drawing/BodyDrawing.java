@@ -28,7 +28,12 @@ final class BodyDrawing implements Figure {
 
   @Override
   public double top() {
-    return form.top();
+    return form.top() - (hasPost() ? MooringRing.HEIGHT : 0);
+  }
+
+  /** A lit mooring buoy has its lantern on a post through the ring. */
+  private boolean hasPost() {
+    return coat.isMooring() && appearance.light() != null;
   }
 
   @Override
@@ -59,7 +64,7 @@ final class BodyDrawing implements Figure {
     double top = form.top();
     double bottom = form.profile().bottom();
     if (coat.isMooring()) {
-      MooringRing.draw(svg, top, false);
+      MooringRing.draw(svg, top, hasPost(), false);
     }
     coat.paint(svg, surface, top, bottom);
     emblem.bands(svg);
@@ -78,7 +83,7 @@ final class BodyDrawing implements Figure {
     PathData body = surface.patch(-1, 1, form.top(), form.profile().bottom());
     svg.element("path", "d", body, "fill", Palette.SILHOUETTE);
     if (coat.isMooring()) {
-      MooringRing.draw(svg, form.top(), true);
+      MooringRing.draw(svg, form.top(), hasPost(), true);
     }
     emblem.silhouette(svg);
   }

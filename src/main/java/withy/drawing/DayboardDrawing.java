@@ -49,7 +49,8 @@ final class DayboardDrawing implements Figure {
 
   private Carrier carrier() {
     Structure structure = appearance.structure();
-    double top = appearance.light() == null && appearance.topmark() == null ? top() + 20 : top();
+    boolean bare = appearance.light() == null && appearance.topmark() == null;
+    double top = bare ? (board.top() + FOOT) / 2 : top();
     return new Carrier(structure == null ? Structure.PILE : structure, top);
   }
 }

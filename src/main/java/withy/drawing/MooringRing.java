@@ -7,11 +7,18 @@ final class MooringRing {
 
   private MooringRing() {}
 
-  /** Draws a ring on an eye on a body's top. */
-  static void draw(SvgWriter svg, double top, boolean silhouette) {
+  /**
+   * Draws a ring on an eye on a body's top.
+   *
+   * @param post whether a post for a lantern stands in it
+   */
+  static void draw(SvgWriter svg, double top, boolean post, boolean silhouette) {
     PathData eye = PathData.polygon(-5, top + 3, -3, top - 4, 3, top - 4, 5, top + 3);
     PathData ring = PathData.circle(0, top - HEIGHT + RADIUS + 2, RADIUS);
     Palette ink = silhouette ? Palette.SILHOUETTE : Palette.INK;
+    if (post) {
+      Pen.band(svg, PathData.line(0, top + 3, 0, top - HEIGHT - 1), ink, 4);
+    }
     if (!silhouette) {
       Pen.line(svg, ring, ink, 5.4);
     }

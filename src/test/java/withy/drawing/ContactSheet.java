@@ -5,7 +5,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import withy.core.item.Composition;
+import withy.core.item.Item;
+import withy.core.item.ItemGenerator;
 import withy.core.light.LightCharacter;
 import withy.core.mark.Appearance;
 import withy.core.mark.MarkDescription;
@@ -39,12 +43,29 @@ public final class ContactSheet {
       new ContactSheet().near(Specimens.everyKind()).write(name, width, eyes.name());
     }
     scenes(width);
+    items(width);
   }
 
   private static void scenes(int width) throws IOException {
     ContactSheet sheet = new ContactSheet();
     Specimens.scenes().forEach(sheet::cell);
     sheet.write("scenes", width + 80, "none");
+  }
+
+  private static void items(int width) throws IOException {
+    ContactSheet sheet = new ContactSheet();
+    for (Practice practice : Practice.values()) {
+      for (int i = 0; i < 40; i++) {
+        Item item =
+            ItemGenerator.item(practice, new Composition(List.of(), List.of(), null, 60), 7, i);
+        ItemPicture picture = ItemPicture.question(item);
+        if (picture.plan() != null) {
+          sheet.cell(practice.id() + " " + item.form().id(), picture.view());
+          sheet.cell(practice.id() + " " + item.form().id(), picture.plan());
+        }
+      }
+    }
+    sheet.write("items", width, "none");
   }
 
   private static Map<String, Appearance> kinds(Practice practice) {
