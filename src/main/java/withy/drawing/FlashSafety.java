@@ -44,4 +44,18 @@ public final class FlashSafety {
     return lights * timeline.mostFlashesInOneSecond() <= SAFE_RATE
         || lights * litArea() * zoom * zoom <= SAFE_AREA;
   }
+
+  /**
+   * Whether lights in rows and columns are safe: only those within one field of view, 341 by 256
+   * CSS pixels, count together.
+   *
+   * @param across CSS pixels from the middle of a light to that of its neighbour
+   * @param down the same from row to row
+   * @param zoom 1 at 100 %
+   */
+  public static boolean safeInRows(double across, double down, double zoom) {
+    double columns = Math.floor(341 / (across * zoom)) + 1;
+    double rows = Math.floor(256 / (down * zoom)) + 1;
+    return columns * rows * litArea() * zoom * zoom <= SAFE_AREA;
+  }
 }

@@ -54,6 +54,19 @@ public record LightTimeline(List<Phase> phases, boolean assumed) {
   }
 
   /**
+   * The same timeline with every phase drawn out, so that the eye can follow it.
+   *
+   * @param times how many times longer each phase lasts, 1 or more
+   */
+  public LightTimeline slower(int times) {
+    List<Phase> drawnOut = new ArrayList<>();
+    for (Phase phase : phases) {
+      drawnOut.add(phase.lasting(Math.multiplyExact(phase.millis(), times)));
+    }
+    return new LightTimeline(drawnOut, assumed);
+  }
+
+  /**
    * The same timeline with neighbours that show the same made one, also across the end of the
    * period; then it begins where the first change is.
    */

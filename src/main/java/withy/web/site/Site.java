@@ -16,6 +16,7 @@ import withy.web.pages.instructor.ComposePages;
 import withy.web.pages.instructor.ReviewPages;
 import withy.web.pages.learner.DrillPages;
 import withy.web.pages.learner.JoinPages;
+import withy.web.pages.lights.LightPages;
 
 /** All that people see. */
 public final class Site implements RouteGroup {
@@ -40,7 +41,8 @@ public final class Site implements RouteGroup {
             new AccountPages(pages, useCases, limits),
             new ClassPages(pages, useCases),
             new ComposePages(pages, useCases, drillSets),
-            new ReviewPages(pages, useCases));
+            new ReviewPages(pages, useCases),
+            new LightPages(pages));
   }
 
   @Override

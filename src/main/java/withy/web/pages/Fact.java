@@ -1,0 +1,4 @@
+package withy.web.pages;
+
+/** What is said of a thing under a label. */
+public record Fact(String label, String text) {}
