@@ -158,7 +158,7 @@ class DrillApiTest {
     ObjectNode sent =
         (ObjectNode)
             new com.fasterxml.jackson.databind.ObjectMapper()
-                .readTree(response(next().get("item").textValue(), null));
+                .readTree(response(nextChoice().get("item").textValue(), null));
     sent.put("id", UUID.randomUUID().toString());
     String json = sent.put(field, "@").toString().replace("\"@\"", value.replace('\'', '"'));
     HttpResponse<String> response = learner.postJson("/api/responses", json);

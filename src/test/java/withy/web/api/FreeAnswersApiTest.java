@@ -1,5 +1,6 @@
 package withy.web.api;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static withy.ClubServer.json;
 import static withy.web.api.DrillApiTest.requireProblem;
@@ -7,6 +8,7 @@ import static withy.web.api.DrillApiTest.requireProblem;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.ByteArrayInputStream;
 import java.net.http.HttpResponse;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,6 +20,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import withy.ClubServer;
+import withy.core.measurement.Review;
+import withy.core.response.Response;
+import withy.exchange.ResponsesCsv;
+import withy.exchange.ReviewJson;
 import withy.fixture.AnyAnswer;
 import withy.fixture.FreeItems;
 import withy.web.Browser;
@@ -43,12 +49,14 @@ class FreeAnswersApiTest {
   }
 
   /** A learner with a drill. */
-  private record Drilled(Browser learner, String drill) {
+  private record Drilled(Browser learner, String drill, String schoolClass) {
     static Drilled at(ClubServer club) {
       Browser instructor = club.instructor();
       JsonNode made = ClubServer.schoolClass(instructor, "iala-a");
-      String drill = ClubServer.assignment(instructor, made.get("id").textValue(), 9);
-      return new Drilled(club.learner(made.get("code").textValue(), "Tern " + learners++), drill);
+      String id = made.get("id").textValue();
+      String drill = ClubServer.assignment(instructor, id, 9);
+      return new Drilled(
+          club.learner(made.get("code").textValue(), "Tern " + learners++), drill, id);
     }
 
     JsonNode next() {
@@ -206,6 +214,20 @@ class FreeAnswersApiTest {
       assertThat(again.statusCode()).isEqualTo(200);
       assertThat(again.body()).isEqualTo(first.body());
     }
+  }
+
+  @Test
+  void exportsAFreeAnswerAsOneWordThatAReviewReads() throws Exception {
+    Drilled drilled = Drilled.at(assemblies);
+    drilled.send(AnyAnswer.to(drilled.next()));
+    String path = "/api/classes/" + drilled.schoolClass();
+    String csv = assemblies.instructor().get(path + "/responses.csv").body();
+    Response read = ResponsesCsv.read(new ByteArrayInputStream(csv.getBytes(UTF_8))).get(0);
+    assertThat(read.key()).isEqualTo("can/plain-red/can/Fl_R_2.5s");
+    assertThat(FreeItems.PORT_HAND.accepts(read.option())).isTrue();
+    assertThat(read.offered()).isEmpty();
+    assertThat(assemblies.instructor().get(path + "/review").body())
+        .isEqualTo(ReviewJson.write(Review.of(List.of(read))) + "\n");
   }
 
   private static void refuses(Drilled drilled, JsonNode option, String type) {
