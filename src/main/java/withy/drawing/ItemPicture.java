@@ -1,5 +1,7 @@
 package withy.drawing;
 
+import java.util.EnumSet;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import withy.core.item.Assembly;
 import withy.core.item.Form;
@@ -21,6 +23,10 @@ import withy.core.scenario.View;
  * @param plan the same from above, north up; null where there is nothing to add
  */
 public record ItemPicture(Svg view, @Nullable Svg plan) {
+  /** Forms that ask for the mark itself, not for the way past it. */
+  private static final Set<Form> SHOWN_ALONE =
+      EnumSet.of(Form.IDENTIFY, Form.LIGHT, Form.REGULATORY);
+
   /** What the learner sees before the answer; nothing in it tells the key. */
   public static ItemPicture question(Item item, Lettering lettering) {
     return drawn(item, null, null, lettering, false);
@@ -72,7 +78,7 @@ public record ItemPicture(Svg view, @Nullable Svg plan) {
       return new ItemPicture(LeadingScene.of(scenario), plan);
     }
     SightedMark mark = scenario.mark();
-    if (item.form() == Form.IDENTIFY || item.form() == Form.LIGHT) {
+    if (SHOWN_ALONE.contains(item.form())) {
       return new ItemPicture(alone(mark, situation.view(), lettering, answered), null);
     }
     return new ItemPicture(

@@ -89,6 +89,9 @@ public final class ItemJson {
       term("setting", situation.setting());
       bearing("generalBearing", situation.general());
     }
+    if (situation.waters() != null) {
+      term("waters", situation.waters());
+    }
     new LookoutJson(json).write(scenario, scenario.lookout());
     json.writeEndObject();
   }

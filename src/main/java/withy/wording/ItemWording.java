@@ -52,6 +52,9 @@ public final class ItemWording {
     }
     List<String> facts = new ArrayList<>();
     facts.add(wording.text("fact.region", item.scenario().practice().region()));
+    if (situation.waters() != null) {
+      facts.add(wording.name(situation.waters()));
+    }
     facts.add(wording.text("fact.heading", situation.heading()));
     if (situation.travel() != Travel.NONE && situation.setting() == null) {
       facts.add(wording.text("fact.travel." + situation.travel().id()));

@@ -57,6 +57,30 @@ final class Drawn {
         appearance(task, mark, view));
   }
 
+  /** A mark ahead of the boat that looks so. */
+  static SightedMark sighted(
+      Task task, MarkDescription mark, Appearance seen, View view, Bearing heading) {
+    Chance chance = task.chance();
+    return new SightedMark(
+        mark.kind(),
+        heading.plus(chance.between(-AHEAD, AHEAD)),
+        distance(view, chance),
+        view == View.NEAR ? label(task.practice(), mark, chance) : null,
+        seen);
+  }
+
+  /** A mark near by that looks as others do, so that only the chart tells it. */
+  static SightedMark charted(Task task, MarkDescription mark, Bearing heading) {
+    Appearance seen =
+        task.chance().pick(mark.look().appearances(light(mark.look(), View.NEAR, task.chance())));
+    return sighted(task, mark, seen, View.NEAR, heading);
+  }
+
+  /** How a mark looks near by, one of the ways in which it can be told. */
+  static Appearance near(Task task, MarkDescription mark) {
+    return appearance(task, mark, View.NEAR);
+  }
+
   private static double distance(View view, Chance chance) {
     return switch (view) {
       case NEAR -> 10.0 * chance.between(15, 90);

@@ -12,5 +12,6 @@ public enum Form implements Term {
   LIGHT,
   ASSEMBLE,
   NUMBER,
-  LEADING
+  LEADING,
+  REGULATORY
 }

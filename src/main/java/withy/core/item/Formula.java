@@ -5,6 +5,7 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import withy.core.Term;
 import withy.core.light.LightCharacter;
+import withy.core.mark.Demand;
 import withy.core.mark.MarkKind;
 import withy.core.mark.MarkingRules;
 import withy.core.mark.Quadrant;
@@ -27,6 +28,23 @@ record Formula(Form form, Function<Scenario, @Nullable String> answer) {
   /** For which kind of mark a mark is taken: only for kinds that the practice has. */
   static Formula kind(Function<Scenario, @Nullable MarkKind> belief) {
     return new Formula(Form.IDENTIFY, scenario -> kind(scenario, belief.apply(scenario)));
+  }
+
+  /** What a mark is taken to ask. */
+  static Formula asks(Function<Scenario, @Nullable Demand> belief) {
+    return of(Form.REGULATORY, belief);
+  }
+
+  /** Of a formula of a kind: what a mark that is taken for it would ask. */
+  Formula asking() {
+    return new Formula(
+        Form.REGULATORY,
+        scenario -> {
+          @Nullable String kind = answer.apply(scenario);
+          return kind == null
+              ? null
+              : MarkingRules.mark(scenario.practice(), new MarkKind(kind)).demand().id();
+        });
   }
 
   /** Which character a light is read as. */

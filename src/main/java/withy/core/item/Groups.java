@@ -19,9 +19,26 @@ final class Groups {
       case SAFE_WATER -> Concept.SAFE_WATER;
       case SPECIAL -> Concept.SPECIAL_MARK;
       case NEW_DANGER -> Concept.EMERGENCY_WRECK;
-      case FIXED -> day ? Concept.FIXED_MARK : null;
-      case REGULATORY, LOCAL_USE, NOTICE_BOARD, WESTERN_RIVERS -> null;
-      case LEADING, INTRACOASTAL, PRIVATE, WITHIES -> null;
+      case REGULATORY, LOCAL_USE, NOTICE_BOARD -> day ? Concept.REGULATORY_MARK : null;
+      case FIXED, WESTERN_RIVERS, WITHIES -> day ? Concept.FIXED_MARK : null;
+      case LEADING, INTRACOASTAL, PRIVATE -> null;
+    };
+  }
+
+  /**
+   * The concept of knowing what such a mark asks of the mariner; null where more than the mark
+   * itself decides that, as a heading does.
+   */
+  static @Nullable Concept asked(MarkGroup group) {
+    return switch (group) {
+      case ISOLATED_DANGER -> Concept.ISOLATED_DANGER;
+      case SAFE_WATER -> Concept.SAFE_WATER;
+      case SPECIAL -> Concept.SPECIAL_MARK;
+      case NEW_DANGER -> Concept.EMERGENCY_WRECK;
+      case REGULATORY, LOCAL_USE -> Concept.REGULATORY_MARK;
+      case NOTICE_BOARD, WESTERN_RIVERS -> Concept.FIXED_MARK;
+      case LATERAL, PREFERRED_CHANNEL, CARDINAL, LEADING -> null;
+      case FIXED, INTRACOASTAL, PRIVATE, WITHIES -> null;
     };
   }
 }

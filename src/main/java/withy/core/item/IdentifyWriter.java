@@ -2,12 +2,15 @@ package withy.core.item;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import withy.core.geometry.Bearing;
 import withy.core.mark.Appearance;
 import withy.core.mark.MarkDescription;
+import withy.core.mark.MarkGroup;
 import withy.core.mark.MarkKind;
 import withy.core.mark.Practice;
 import withy.core.mark.Recognition;
+import withy.core.mark.Structure;
 import withy.core.mark.Topmark;
 import withy.core.mark.Travel;
 import withy.core.scenario.Scenario;
@@ -40,11 +43,22 @@ final class IdentifyWriter implements ItemWriter {
     List<MarkDescription> marks = new ArrayList<>();
     for (MarkDescription each : practice.marks()) {
       if (Groups.told(each.group(), time) == concept
+          && isNamed(practice, each)
           && !Sights.of(practice, each, view).isEmpty()) {
         marks.add(each);
       }
     }
     return marks;
+  }
+
+  /**
+   * Whether the name of its kind says what it is: withies show it by a rag alone, and a board that
+   * only shows the place is more than the information for which its kind stands.
+   */
+  private static boolean isNamed(Practice practice, MarkDescription mark) {
+    boolean asItsKind =
+        practice.mark(mark.kind()).map(MarkDescription::demand).equals(Optional.of(mark.demand()));
+    return asItsKind && mark.isToldByLook() && !mark.look().structures().contains(Structure.WITHY);
   }
 
   @Override
@@ -66,9 +80,22 @@ final class IdentifyWriter implements ItemWriter {
         List.of(task.concept()),
         scenario,
         Message.of("prompt.identify." + scenario.situation().view().id(), task.practice().region()),
-        new Option(kind.id(), Words.mark(task.practice(), kind), null, null),
-        distractors.options(value -> Words.mark(task.practice(), new MarkKind(value))),
+        new Option(kind.id(), named(scenario, kind), null, null),
+        distractors.options(value -> named(scenario, new MarkKind(value))),
         KindExplanation.of(scenario));
+  }
+
+  /** A beacon or daybeacon is asked for among such, as far as the practice has them. */
+  private static Message named(Scenario scenario, MarkKind kind) {
+    Practice practice = scenario.practice();
+    if (Demands.described(scenario).group() == MarkGroup.FIXED) {
+      for (MarkDescription each : practice.marks()) {
+        if (each.group() == MarkGroup.FIXED && each.kind().equals(kind)) {
+          return Words.name(each);
+        }
+      }
+    }
+    return Words.mark(practice, kind);
   }
 
   private static Distractors distractors(Task task, Scenario scenario) {
@@ -82,7 +109,7 @@ final class IdentifyWriter implements ItemWriter {
     Topmark topmark = seen.topmark();
     List<MarkKind> possible =
         switch (scenario.situation().view()) {
-          case NEAR -> Recognition.byDay(scenario.practice(), seen);
+          case NEAR -> Recognition.possibleByDay(scenario.practice(), seen);
           case DISTANT ->
               Recognition.bySilhouette(
                   scenario.practice(), seen.body(), topmark == null ? null : topmark.shape());

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import withy.core.geometry.Bearing;
 import withy.core.mark.Appearance;
 import withy.core.mark.Colour;
+import withy.core.mark.ColourPattern;
 import withy.core.mark.MarkKind;
 import withy.core.mark.Practice;
 import withy.core.mark.Region;
@@ -109,6 +110,10 @@ final class KindBeliefs {
     return Collections.unmodifiableMap(taken);
   }
 
+  static @Nullable MarkKind otherHand(Scenario scenario) {
+    return OTHER_HAND.get(kind(scenario));
+  }
+
   static @Nullable MarkKind otherRegion(Scenario scenario) {
     return view(scenario) == View.DISTANT ? null : OTHER_HAND.get(kind(scenario));
   }
@@ -119,7 +124,10 @@ final class KindBeliefs {
   }
 
   static @Nullable MarkKind bandOverlooked(Scenario scenario) {
-    return view(scenario) == View.NEAR ? BANDED_OR_PLAIN.get(kind(scenario)) : null;
+    boolean seen = view(scenario) == View.NEAR;
+    return seen && !WaterwayBeliefs.isStake(scenario.mark().appearance())
+        ? BANDED_OR_PLAIN.get(kind(scenario))
+        : null;
   }
 
   static @Nullable MarkKind compositeReadAsGroup(Scenario scenario) {
@@ -231,7 +239,10 @@ final class KindBeliefs {
   }
 
   static @Nullable MarkKind yellowMeansCardinal(Scenario scenario) {
-    return showsYellow(scenario) ? MarkKind.SOUTH_CARDINAL : null;
+    boolean national =
+        NationalBeliefs.isNational(scenario)
+            && scenario.mark().appearance().colours().contains(Colour.YELLOW);
+    return national || showsYellow(scenario) ? MarkKind.SOUTH_CARDINAL : null;
   }
 
   static @Nullable MarkKind yellowMeansDanger(Scenario scenario) {
@@ -240,8 +251,11 @@ final class KindBeliefs {
   }
 
   static @Nullable MarkKind everyMarkLateral(Scenario scenario) {
-    boolean plain = kind(scenario).equals(MarkKind.SPECIAL) && view(scenario) == View.NEAR;
-    return plain ? handOfBow(scenario) : null;
+    boolean handless =
+        kind(scenario).equals(MarkKind.SPECIAL)
+            || kind(scenario).equals(MarkKind.EMERGENCY_WRECK)
+            || NationalBeliefs.isNational(scenario);
+    return handless && view(scenario) == View.NEAR ? handOfBow(scenario) : null;
   }
 
   static @Nullable MarkKind yellowTakenForWhite(Scenario scenario) {
@@ -256,7 +270,8 @@ final class KindBeliefs {
 
   static @Nullable MarkKind stripesMeanSafeWater(Scenario scenario) {
     boolean striped =
-        kind(scenario).equals(MarkKind.EMERGENCY_WRECK) && view(scenario) == View.NEAR;
+        scenario.mark().appearance().pattern() == ColourPattern.VERTICAL
+            && view(scenario) == View.NEAR;
     return striped ? MarkKind.SAFE_WATER : null;
   }
 

@@ -23,7 +23,8 @@ final class Menu {
           new RangeWriter(),
           new SectorWriter(),
           new NumberWriter(),
-          new LeadingWriter());
+          new LeadingWriter(),
+          new RegulatoryWriter());
 
   /** Those of the practices known here; another one's is worked out whenever it is asked for. */
   private static final Map<Practice, Menu> MENUS = new LinkedHashMap<>();

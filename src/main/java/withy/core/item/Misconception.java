@@ -5,6 +5,7 @@ import static withy.core.item.Concept.CARDINAL_IDENTITY;
 import static withy.core.item.Concept.CARDINAL_LIGHT;
 import static withy.core.item.Concept.CARDINAL_SIDE;
 import static withy.core.item.Concept.EMERGENCY_WRECK;
+import static withy.core.item.Concept.FIXED_MARK;
 import static withy.core.item.Concept.ISOLATED_DANGER;
 import static withy.core.item.Concept.LATERAL_LIGHT;
 import static withy.core.item.Concept.LATERAL_SHAPE;
@@ -15,12 +16,14 @@ import static withy.core.item.Concept.LIGHT_RANGE;
 import static withy.core.item.Concept.NUMBERING;
 import static withy.core.item.Concept.PREFERRED_CHANNEL;
 import static withy.core.item.Concept.REGION;
+import static withy.core.item.Concept.REGULATORY_MARK;
 import static withy.core.item.Concept.SAFE_WATER;
 import static withy.core.item.Concept.SPECIAL_MARK;
 import static withy.core.item.Form.CHANNEL_CHOICE;
 import static withy.core.item.Form.DIRECTION;
 import static withy.core.item.Form.LEADING;
 import static withy.core.item.Form.SIDE;
+import static withy.core.item.Formula.asks;
 import static withy.core.item.Formula.kind;
 import static withy.core.item.Formula.light;
 import static withy.core.item.Formula.number;
@@ -30,6 +33,7 @@ import static withy.core.item.Formula.passAs;
 import static withy.core.item.Formula.range;
 import static withy.core.item.Formula.sector;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -195,7 +199,7 @@ public enum Misconception implements Term {
   SINGLE_FLASH_UNNOTICED(List.of(LIGHT_CHARACTER), light(LightBeliefs::singleFlashUnnoticed)),
   /** M23: takes yellow for the sign of a cardinal mark. */
   YELLOW_MEANS_CARDINAL(
-      List.of(SPECIAL_MARK, EMERGENCY_WRECK),
+      List.of(SPECIAL_MARK, EMERGENCY_WRECK, REGULATORY_MARK),
       of(SIDE, SideBeliefs::wreckAsCardinal),
       kind(KindBeliefs::yellowMeansCardinal)),
   /** Takes yellow for the sign of a new danger. */
@@ -212,7 +216,7 @@ public enum Misconception implements Term {
       kind(KindBeliefs::whiteLateral)),
   /** Gives every mark a side, like those of a channel. */
   EVERY_MARK_LATERAL(
-      List.of(SPECIAL_MARK, EMERGENCY_WRECK),
+      List.of(SPECIAL_MARK, EMERGENCY_WRECK, REGULATORY_MARK, FIXED_MARK),
       of(SIDE, SideBeliefs::everyMarkLateral),
       kind(KindBeliefs::everyMarkLateral)),
   /** Confuses the X of a special mark with the upright cross of a wreck. */
@@ -229,7 +233,7 @@ public enum Misconception implements Term {
       light(LightBeliefs::wreckTakenForSpecial)),
   /** Takes any vertical stripes for safe water. */
   STRIPES_MEAN_SAFE_WATER(
-      List.of(EMERGENCY_WRECK),
+      List.of(EMERGENCY_WRECK, REGULATORY_MARK),
       of(SIDE, SideBeliefs::stripesMeanSafeWater),
       kind(KindBeliefs::stripesMeanSafeWater)),
   /** M27: reads the limits of sectors as bearings from the light. */
@@ -282,15 +286,87 @@ public enum Misconception implements Term {
   BOW_ON_MARKS(List.of(LEADING_LINE), of(LEADING, LeadingBeliefs::bowOnMarks)),
   /** Steers further into a cross-stream, whether the leading marks are in line or not. */
   STREAM_OVER_MARKS(List.of(LEADING_LINE), of(LEADING, LeadingBeliefs::intoTheStream)),
+  /** Takes one orange symbol for another. */
+  SYMBOLS_SWAPPED(List.of(REGULATORY_MARK), kind(NationalBeliefs::symbolsSwapped)),
+  /** Does not tell a diamond with a cross from one without. */
+  CROSS_UNNOTICED(List.of(REGULATORY_MARK), kind(NationalBeliefs::crossUnnoticed)),
+  /** Takes any orange for the warning of a danger. */
+  ORANGE_MEANS_DANGER(List.of(REGULATORY_MARK), kind(NationalBeliefs::orangeMeansDanger)),
+  /** Takes orange on white for mere information. */
+  ONLY_INFORMATION(List.of(REGULATORY_MARK), kind(NationalBeliefs::onlyInformation)),
+  /** Goes by the colours of the body and overlooks what is painted or set on it. */
+  SYMBOL_OVERLOOKED(List.of(REGULATORY_MARK), kind(NationalBeliefs::symbolOverlooked)),
+  /** Takes the anchor for the sign of a mooring. */
+  ANCHOR_MEANS_MOORING(List.of(REGULATORY_MARK), kind(NationalBeliefs::anchorMeansMooring)),
+  /** M35: takes mooring buoys to look the same everywhere. */
+  MOORING_OF_ANOTHER_COUNTRY(
+      List.of(REGULATORY_MARK), kind(NationalBeliefs::mooringOfAnotherCountry)),
+  /** Takes white for the sign of safe water. */
+  WHITE_MEANS_SAFE_WATER(
+      List.of(REGULATORY_MARK, FIXED_MARK), kind(NationalBeliefs::whiteMeansSafeWater)),
+  /** Takes any blue for a new wreck. */
+  BLUE_MEANS_WRECK(List.of(REGULATORY_MARK), kind(NationalBeliefs::blueMeansWreck)),
+  /** Takes any black for the sign of an isolated danger. */
+  BLACK_MEANS_DANGER(List.of(REGULATORY_MARK, FIXED_MARK), kind(NationalBeliefs::blackMeansDanger)),
+  /** Takes a red or green board for a lateral one whatever its shape. */
+  BOARD_COLOUR_MEANS_LATERAL(
+      List.of(REGULATORY_MARK, FIXED_MARK), kind(NationalBeliefs::boardColourMeansLateral)),
+  /** Takes a board in sectors for a checkered one, or the reverse. */
+  CHECKS_SWAPPED(List.of(FIXED_MARK), kind(NationalBeliefs::checksSwapped)),
+  /** Takes every mark that belongs to no channel for the warning of a danger. */
+  UNFAMILIAR_MEANS_DANGER(
+      List.of(REGULATORY_MARK, FIXED_MARK), kind(NationalBeliefs::unfamiliarMeansDanger)),
+  /** Takes orders for advice. */
+  ORDER_IS_ADVICE(List.of(REGULATORY_MARK), asks(DemandBeliefs::orderIsAdvice)),
+  /** Takes any buoy for one to make fast to. */
+  ANY_BUOY_TAKES_A_LINE(
+      List.of(REGULATORY_MARK, SPECIAL_MARK, EMERGENCY_WRECK, ISOLATED_DANGER, SAFE_WATER),
+      asks(DemandBeliefs::anyBuoyTakesALine)),
+  /** Takes mooring to be forbidden where a buoy is laid for it. */
+  MOORING_IS_FORBIDDEN(List.of(REGULATORY_MARK), asks(DemandBeliefs::mooringIsForbidden)),
+  /** Takes the anchor on a buoy for a ban. */
+  ANCHOR_MEANS_FORBIDDEN(List.of(REGULATORY_MARK), asks(DemandBeliefs::anchorMeansForbidden)),
+  /** Takes every board that tells no side to show nothing but the place. */
+  BOARDS_ONLY_SHOW_THE_PLACE(List.of(FIXED_MARK), asks(DemandBeliefs::boardsOnlyShowThePlace)),
+  /** M33: lets the colour decide where a yellow symbol does. */
+  SYMBOL_IGNORED(List.of(FIXED_MARK), of(SIDE, WaterwayBeliefs::symbolIgnored)),
+  /** Swaps the yellow triangle and square. */
+  WATERWAY_SYMBOLS_SWAPPED(List.of(FIXED_MARK), of(SIDE, WaterwayBeliefs::symbolsSwapped)),
+  /** Thinks that a symbol against the colour leaves the side open. */
+  CONTRADICTION_CANCELS(List.of(FIXED_MARK), of(SIDE, WaterwayBeliefs::contradictionCancels)),
+  /** Takes a yellow band for a symbol of the port hand. */
+  BAND_TELLS_SIDE(List.of(FIXED_MARK), of(SIDE, WaterwayBeliefs::bandTellsSide)),
+  /** Thinks that a yellow band takes the side from a mark. */
+  BAND_CANCELS_SIDE(List.of(FIXED_MARK), of(SIDE, WaterwayBeliefs::bandCancelsSide)),
+  /** Swaps one flash and two on the Western Rivers. */
+  RIVER_FLASHES_SWAPPED(List.of(LATERAL_LIGHT), of(SIDE, WaterwayBeliefs::flashesSwapped)),
+  /** Follows on the Western Rivers the rule of all others that a white light tells no side. */
+  WHITE_TELLS_NO_SIDE(List.of(LATERAL_LIGHT), of(SIDE, WaterwayBeliefs::whiteTellsNoSide)),
+  /** Takes two white flashes for a danger where there are no such marks. */
+  PAIR_MEANS_DANGER(List.of(LATERAL_LIGHT), of(SIDE, WaterwayBeliefs::pairMeansDanger)),
+  /** Swaps the brooms with twigs up and down. */
+  BROOMS_SWAPPED(
+      List.of(FIXED_MARK),
+      of(SIDE, WaterwayBeliefs::broomSwapped),
+      kind(WaterwayBeliefs::broomsSwapped)),
+  /** Takes twigs up or down for the cones of a cardinal mark. */
+  BROOM_MEANS_CARDINAL(List.of(FIXED_MARK), kind(WaterwayBeliefs::broomMeansCardinal)),
   /** No known belief explains the option. */
   UNEXPLAINED(List.of());
 
   private final List<Concept> concepts;
   private final List<Formula> formulas;
 
+  /** Whoever takes a mark for another also takes it to ask what that one does. */
   Misconception(List<Concept> concepts, Formula... formulas) {
     this.concepts = concepts;
-    this.formulas = List.of(formulas);
+    List<Formula> all = new ArrayList<>(List.of(formulas));
+    for (Formula each : formulas) {
+      if (each.form() == Form.IDENTIFY) {
+        all.add(each.asking());
+      }
+    }
+    this.formulas = List.copyOf(all);
   }
 
   /** The concepts that someone who holds this belief has got wrong. */

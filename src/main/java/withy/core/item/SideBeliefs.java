@@ -21,8 +21,9 @@ final class SideBeliefs {
   private SideBeliefs() {}
 
   static @Nullable Side otherRegion(Scenario scenario) {
-    boolean seen = bearsHand(scenario) && scenario.situation().view() != View.DISTANT;
-    return seen
+    boolean seen = bearsHand(scenario) && view(scenario) != View.DISTANT;
+    boolean white = view(scenario) == View.LIGHT && WaterwayBeliefs.showsWhite(scenario);
+    return seen && !white
         ? SideRules.byColour(
                 scenario.practice().region().other(), colour(scenario), travel(scenario))
             .orElse(null)
@@ -115,9 +116,15 @@ final class SideBeliefs {
     return CardinalRules.hand(pass, heading).orElse(null);
   }
 
-  private static @Nullable Side side(Scenario scenario, Travel travel) {
+  /** By the rules, travelling so. */
+  static @Nullable Side side(Scenario scenario, Travel travel) {
     return SideRules.side(
-            scenario.practice(), kind(scenario), travel, scenario.situation().intent())
+            scenario.practice(),
+            kind(scenario),
+            scenario.mark().appearance(),
+            scenario.situation().waters(),
+            travel,
+            scenario.situation().intent())
         .orElse(null);
   }
 

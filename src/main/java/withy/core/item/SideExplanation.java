@@ -17,6 +17,10 @@ final class SideExplanation {
 
   static Message of(Scenario scenario, Side key) {
     MarkKind kind = scenario.mark().kind();
+    if (scenario.situation().waters() != null
+        || WaterwayBeliefs.isBroom(scenario.mark().appearance())) {
+      return WaterwayExplanation.of(scenario, key);
+    }
     if (kind.isLateral()) {
       return scenario.situation().view() == View.DISTANT
           ? shape(scenario, key)

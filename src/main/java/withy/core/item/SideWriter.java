@@ -10,7 +10,6 @@ import withy.core.mark.MarkingRules;
 import withy.core.mark.Practice;
 import withy.core.mark.Quadrant;
 import withy.core.mark.Side;
-import withy.core.mark.SideRules;
 import withy.core.mark.Travel;
 import withy.core.scenario.Chance;
 import withy.core.scenario.Scenario;
@@ -32,6 +31,7 @@ final class SideWriter implements ItemWriter {
       case LATERAL_SIDE, LATERAL_SHAPE -> time == TimeOfDay.DAY;
       case LATERAL_LIGHT -> time == TimeOfDay.NIGHT;
       case SAFE_WATER, EMERGENCY_WRECK -> true;
+      case FIXED_MARK -> time == TimeOfDay.DAY && FixedSides.has(practice);
       case CARDINAL_SIDE -> MarkingRules.has(practice, MarkKind.NORTH_CARDINAL);
       default -> false;
     };
@@ -56,7 +56,8 @@ final class SideWriter implements ItemWriter {
 
   private static List<Concept> concepts(Task task) {
     return switch (task.concept()) {
-      case LATERAL_SHAPE, LATERAL_LIGHT -> List.of(task.concept(), Concept.LATERAL_SIDE);
+      case LATERAL_SHAPE, LATERAL_LIGHT, FIXED_MARK ->
+          List.of(task.concept(), Concept.LATERAL_SIDE);
       case CARDINAL_SIDE ->
           List.of(
               Concept.CARDINAL_SIDE,
@@ -71,7 +72,10 @@ final class SideWriter implements ItemWriter {
       case LATERAL_SIDE -> LateralMixture.drawn(task);
       case LATERAL_SHAPE -> lateral(task, Travel.WITH, View.DISTANT);
       case LATERAL_LIGHT ->
-          lateral(task, chance.below(5) < 3 ? Travel.WITH : Travel.AGAINST, View.LIGHT);
+          FixedSides.onRiver(task)
+              ? FixedSides.river(task)
+              : lateral(task, chance.below(5) < 3 ? Travel.WITH : Travel.AGAINST, View.LIGHT);
+      case FIXED_MARK -> FixedSides.drawn(task);
       case CARDINAL_SIDE -> cardinal(task);
       case SAFE_WATER -> alone(task, MarkKind.SAFE_WATER, Drawn.bearing(chance));
       case EMERGENCY_WRECK -> alone(task, MarkKind.EMERGENCY_WRECK, Drawn.bearing(chance));
@@ -114,7 +118,7 @@ final class SideWriter implements ItemWriter {
     Optional<Side> side =
         kind.isCardinal()
             ? CardinalRules.hand(CardinalRules.pass(kind), situation.heading())
-            : SideRules.side(scenario.practice(), kind, situation.travel(), null);
+            : Optional.ofNullable(SideBeliefs.side(scenario, situation.travel()));
     return side.orElseThrow(() -> new IllegalStateException(kind.id() + " has no side here"));
   }
 
@@ -122,6 +126,9 @@ final class SideWriter implements ItemWriter {
     Situation situation = scenario.situation();
     MarkKind kind = scenario.mark().kind();
     String view = situation.view().id();
+    if (situation.waters() != null) {
+      return Message.of("prompt.side." + situation.waters().id() + "." + situation.travel().id());
+    }
     return kind.isLateral()
         ? Message.of(
             "prompt.side." + situation.travel().id() + "." + view, scenario.practice().region())

@@ -89,13 +89,13 @@ final class AmericanMarks {
             .asks(Passing.LEAVE_TO_PORT, Demand.KEEP_TO_ITS_SIDE)
             .build(),
         waterway("intracoastal-band", Symbol.YELLOW_BAND, "62.49(a)(3)")
-            .asks(Passing.LEAVE_TO_PORT, Demand.KEEP_TO_ITS_SIDE)
+            .asks(Passing.LEAVE_TO_STARBOARD, Demand.KEEP_TO_ITS_SIDE)
             .build());
   }
 
-  /** A triangle on a green can and a square on a red nun are the telling cases. */
+  /** A triangle on a green can, a square and a band on a red nun are the telling cases. */
   private static MarkDescription.Builder waterway(String id, Symbol symbol, String section) {
-    boolean red = symbol == Symbol.YELLOW_SQUARE;
+    boolean red = symbol != Symbol.YELLOW_TRIANGLE;
     Colour colour = red ? RED : GREEN;
     return MarkDescription.of(
             red ? MarkKind.STARBOARD_HAND : MarkKind.PORT_HAND, MarkGroup.INTRACOASTAL)
@@ -145,7 +145,7 @@ final class AmericanMarks {
   private static MarkDescription crossing(String id, Colour colour) {
     return MarkDescription.of(MarkKind.CROSSING_BOARD, MarkGroup.WESTERN_RIVERS)
         .id(id)
-        .words("mark.usa." + id, "mark.usa." + id)
+        .words("mark.usa.crossing-board", "mark.usa." + id)
         .painted(ColourPattern.SQUARED, colour, WHITE)
         .board(Board.of(BoardShape.DIAMOND, colour), Structure.LATTICE, Structure.PILE)
         .asks(Passing.UNTOLD, Demand.CROSS_OVER)

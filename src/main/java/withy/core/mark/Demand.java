@@ -30,6 +30,12 @@ public record Demand(String id) implements Term {
   public static final Demand CROSS_OVER = new Demand("cross-over");
   public static final Demand FIND_POSITION = new Demand("find-position");
 
+  /** What no mark asks, though some believe it. */
+  public static final Demand GO_AS_YOU_JUDGE = new Demand("go-as-you-judge");
+
+  public static final Demand DO_NOT_MOOR = new Demand("do-not-moor");
+  public static final Demand DO_NOT_ANCHOR = new Demand("do-not-anchor");
+
   @Override
   public String name() {
     return id;

@@ -110,7 +110,16 @@ public enum MarkRule implements Term {
   /** The front mark seen left of the rear one: the boat is right of the line; astern reversed. */
   LEADING_LINE(Documents.navigator("chapter 5, ranges")),
   /** US dayboards: the shape and colour of the board tell the class. */
-  DAYBOARDS(Clause.read("NOAA electronic navigational charts", "2019 to 2024", "DAYMAR objects"));
+  DAYBOARDS(Clause.read("NOAA electronic navigational charts", "2019 to 2024", "DAYMAR objects")),
+  /** Intracoastal Waterway: yellow triangle to starboard, square to port, whatever the colour. */
+  WATERWAY_SYMBOL_DECIDES(Documents.federal("62.49(a)(1), (2) and (b)")),
+  /** Intracoastal Waterway: a yellow band tells no side, so the colour does. */
+  WATERWAY_BAND_TELLS_NO_SIDE(Documents.federal("62.49(a)(3)")),
+  /** Western Rivers: one flash on the green side, two on the red, also in white. */
+  RIVER_LIGHT_RHYTHM(Documents.federal("62.51(b)")),
+  /** Brooms: twigs up to port, down to starboard, with the conventional direction. */
+  BROOM_TELLS_THE_HAND(
+      Clause.remembered("local practice of tidal flats", "no edition", "side of the brooms"));
 
   private final Clause clause;
 

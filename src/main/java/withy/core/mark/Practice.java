@@ -13,11 +13,13 @@ import withy.core.Term;
  */
 public final class Practice implements Term {
   public static final Practice IALA_A =
-      new Practice("iala-a", Region.A, SystemMarks.of(Customs.IALA_A));
+      new Practice("iala-a", Region.A, SystemMarks.of(Customs.IALA_A), Notes.ofTheSystem());
   public static final Practice IALA_B =
-      new Practice("iala-b", Region.B, SystemMarks.of(Customs.IALA_B));
-  public static final Practice CANADA = new Practice("canada", Region.B, CanadianMarks.all());
-  public static final Practice USA = new Practice("usa", Region.B, AmericanMarks.all());
+      new Practice("iala-b", Region.B, SystemMarks.of(Customs.IALA_B), Notes.ofTheSystem());
+  public static final Practice CANADA =
+      new Practice("canada", Region.B, CanadianMarks.all(), Notes.canadian());
+  public static final Practice USA =
+      new Practice("usa", Region.B, AmericanMarks.all(), Notes.american());
 
   private static final List<Practice> ALL = List.of(IALA_A, IALA_B, CANADA, USA);
 
@@ -25,11 +27,14 @@ public final class Practice implements Term {
   private final Region region;
   private final List<MarkDescription> marks;
   private final List<MarkKind> kinds;
+  private final List<PracticeNote> notes;
 
-  private Practice(String id, Region region, List<MarkDescription> marks) {
+  private Practice(
+      String id, Region region, List<MarkDescription> marks, List<PracticeNote> notes) {
     this.id = id;
     this.region = region;
     this.marks = List.copyOf(marks);
+    this.notes = List.copyOf(notes);
     Set<MarkKind> kinds = new LinkedHashSet<>();
     Set<String> ids = new LinkedHashSet<>();
     for (MarkDescription each : marks) {
@@ -59,7 +64,7 @@ public final class Practice implements Term {
   public Practice with(MarkDescription mark) {
     List<MarkDescription> more = new ArrayList<>(marks);
     more.add(mark);
-    return new Practice(id, region, more);
+    return new Practice(id, region, more, notes);
   }
 
   @Override
@@ -84,6 +89,11 @@ public final class Practice implements Term {
   /** The kinds of its marks, in the order of {@link #marks()}. */
   public List<MarkKind> kinds() {
     return kinds;
+  }
+
+  /** What it says beside its marks: facts of which there is no picture. */
+  public List<PracticeNote> notes() {
+    return notes;
   }
 
   /** The mark of an id. */

@@ -21,14 +21,19 @@ public final class Recognition {
    * the mark what it is.
    */
   public static List<MarkKind> byDay(Practice practice, Appearance seen) {
-    return kinds(
-        practice,
-        mark ->
-            mark.isToldByLook()
-                && mayHave(mark, seen)
-                && mark.look().pattern() == seen.pattern()
-                && Colours.match(mark.look(), seen.colours())
-                && (seen.topmark() == null || seen.topmark().equals(mark.look().topmark())));
+    return kinds(practice, mark -> mark.isToldByLook() && looks(mark, seen));
+  }
+
+  /** The same with the marks that the chart alone tells from others. */
+  public static List<MarkKind> possibleByDay(Practice practice, Appearance seen) {
+    return kinds(practice, mark -> looks(mark, seen));
+  }
+
+  private static boolean looks(MarkDescription mark, Appearance seen) {
+    return mayHave(mark, seen)
+        && mark.look().pattern() == seen.pattern()
+        && Colours.match(mark.look(), seen.colours())
+        && (seen.topmark() == null || seen.topmark().equals(mark.look().topmark()));
   }
 
   private static boolean mayHave(MarkDescription mark, Appearance seen) {

@@ -26,6 +26,11 @@ public enum Symbol implements Term {
     return ordinal() <= SQUARE.ordinal();
   }
 
+  /** Whether it tells on the Intracoastal Waterway on which side its mark is left. */
+  public boolean decidesSide() {
+    return this == YELLOW_SQUARE || this == YELLOW_TRIANGLE;
+  }
+
   /** Whether the symbol is one of the Intracoastal Waterway. */
   public boolean isIntracoastal() {
     return ordinal() >= YELLOW_SQUARE.ordinal();

@@ -4,6 +4,7 @@ import org.jspecify.annotations.Nullable;
 import withy.core.geometry.Bearing;
 import withy.core.mark.ChannelIntent;
 import withy.core.mark.Travel;
+import withy.core.mark.Waters;
 
 /**
  * Where the boat is in relation to the buoyage, and what light there is to see by.
@@ -13,6 +14,7 @@ import withy.core.mark.Travel;
  * @param intent the channel wanted at a junction, else null
  * @param setting what the conventional direction comes from; null where it does not matter
  * @param general the general direction along the coast where a local one overrides it, else null
+ * @param waters with rules of their own; null for all others
  */
 public record Situation(
     Bearing heading,
@@ -22,7 +24,8 @@ public record Situation(
     View view,
     @Nullable ChannelIntent intent,
     @Nullable Setting setting,
-    @Nullable Bearing general) {
+    @Nullable Bearing general,
+    @Nullable Waters waters) {
   /**
    * @throws IllegalArgumentException if travel is stated without a direction, or a light is seen by
    *     day
@@ -34,5 +37,23 @@ public record Situation(
     if ((view == View.LIGHT) != (time == TimeOfDay.NIGHT)) {
       throw new IllegalArgumentException("a " + view.id() + " view does not go with " + time.id());
     }
+  }
+
+  /** A situation in waters without rules of their own. */
+  public Situation(
+      Bearing heading,
+      Travel travel,
+      @Nullable Bearing buoyage,
+      TimeOfDay time,
+      View view,
+      @Nullable ChannelIntent intent,
+      @Nullable Setting setting,
+      @Nullable Bearing general) {
+    this(heading, travel, buoyage, time, view, intent, setting, general, null);
+  }
+
+  /** The same situation in waters with rules of their own. */
+  public Situation in(@Nullable Waters waters) {
+    return new Situation(heading, travel, buoyage, time, view, intent, setting, general, waters);
   }
 }

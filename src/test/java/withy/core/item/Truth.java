@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.offset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import withy.core.geometry.Bearing;
 import withy.core.mark.ChannelIntent;
 import withy.core.mark.MarkKind;
@@ -98,11 +99,18 @@ final class Truth {
       case NUMBER -> ChannelTruth.number(scenario);
       case LEADING -> LeadingTruth.steering(scenario);
       case ASSEMBLE -> throw new IllegalStateException("put together, not chosen");
+      case REGULATORY -> AskedTruth.of(scenario.mark().kind().id(), scenario.mark().appearance());
     };
   }
 
   private String side() {
     MarkKind kind = scenario.mark().kind();
+    @Nullable Boolean toPort =
+        AskedTruth.toPort(scenario.mark().appearance(), situation.waters(), situation.view());
+    if (toPort != null) {
+      boolean port = toPort ^ cosine(situation.heading(), situation.buoyage()) < 0;
+      return port ? "leave-to-port" : "leave-to-starboard";
+    }
     return switch (kind.id()) {
       case "safe-water" -> scenario.practice() == Practice.CANADA ? "leave-to-port" : "either-side";
       case "emergency-wreck" -> "keep-clear";

@@ -67,7 +67,7 @@ class MisconceptionsTest {
     }
     Situations situation =
         Situations.of(practice)
-            .seeing(new MarkKind(row.get("kind")))
+            .seeing(row.get("kind"))
             .from(Term.parse(View.class, row.get("view")))
             .travelling(travel, heading);
     if (!row.get("intent").isEmpty()) {
