@@ -26,34 +26,9 @@ final class BoardDrawing {
     this.appearance = appearance;
     Board given = appearance.board();
     this.board = given == null ? Board.of(BoardShape.SQUARE, appearance.colours().get(0)) : given;
-    Polygon shape = shape(board, appearance.pattern() == ColourPattern.VERTICAL);
+    Polygon shape = BoardOutline.of(board, appearance.pattern());
     this.outline = shape.moved(0, foot - shape.bottom());
     this.inside = outline.inset(BORDER);
-  }
-
-  /**
-   * The outline about the middle of a board; notices lie, striped leading boards stand, in units of
-   * which a pillar's tower has 118.
-   */
-  private static Polygon shape(Board board, boolean striped) {
-    if (board.taper() != null) {
-      return switch (board.taper()) {
-        case UP -> Polygon.of(-15, -40, 15, -40, 34, 40, -34, 40);
-        case DOWN -> Polygon.of(-34, -40, 34, -40, 15, 40, -15, 40);
-      };
-    }
-    return switch (board.shape()) {
-      case SQUARE -> Polygon.box(-34, -34, 34, 34);
-      case TRIANGLE -> Polygon.of(0, -46, 44, 30, -44, 30);
-      case DIAMOND -> Polygon.of(0, -44, 44, 0, 0, 44, -44, 0);
-      case OCTAGON -> octagon(37);
-      case RECTANGLE -> striped ? Polygon.box(-27, -41, 27, 41) : Polygon.box(-44, -28, 44, 28);
-    };
-  }
-
-  private static Polygon octagon(double r) {
-    double c = r * (StrictMath.sqrt(2) - 1);
-    return Polygon.of(-c, -r, c, -r, r, -c, r, c, c, r, -c, r, -r, c, -r, -c);
   }
 
   double top() {
@@ -135,7 +110,8 @@ final class BoardDrawing {
     double height = field.bottom() - field.top();
     if (symbol == Symbol.YELLOW_BAND) {
       double middle = letters(field) - (labelled ? letterSize(field) * 0.5 + 8 : 0);
-      fill(svg, field.between(Vec.DOWN, middle - 4, middle + 4), Colour.YELLOW);
+      Polygon band = field.between(Vec.DOWN, middle - 4, middle + 4);
+      Pen.area(svg, band.path(), Palette.YELLOW, Palette.INK, 0.9);
       return;
     }
     boolean small = symbol.isIntracoastal();

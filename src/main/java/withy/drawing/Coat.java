@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import withy.core.mark.Appearance;
-import withy.core.mark.BodyShape;
 import withy.core.mark.Colour;
 import withy.core.mark.ColourPattern;
 
@@ -26,33 +25,10 @@ record Coat(ColourPattern pattern, List<Colour> colours, List<Integer> weights) 
   static Coat of(Appearance appearance) {
     List<Colour> colours = appearance.colours();
     if (appearance.pattern() == ColourPattern.VERTICAL) {
-      List<Colour> stripes = stripes(appearance.body(), colours);
-      return new Coat(ColourPattern.VERTICAL, stripes, stripeWeights(stripes));
+      List<Colour> stripes = Stripes.of(appearance.body(), colours);
+      return new Coat(ColourPattern.VERTICAL, stripes, Stripes.weights(stripes));
     }
     return new Coat(appearance.pattern(), colours, bandWeights(colours));
-  }
-
-  /**
-   * Whole stripes: where two colours only name the order, red and white show five stripes with the
-   * first colour at both edges, blue and yellow the even number that an emergency wreck mark asks
-   * for (IMO SN.1/Circ.259: four to eight, as many of one as of the other).
-   */
-  private static List<Colour> stripes(BodyShape body, List<Colour> named) {
-    if (named.size() != 2) {
-      return named;
-    }
-    int count = named.contains(Colour.BLUE) ? 4 : body == BodyShape.SPAR ? 3 : 5;
-    List<Colour> stripes = new ArrayList<>();
-    for (int i = 0; i < count; i++) {
-      stripes.add(named.get(i % 2));
-    }
-    return stripes;
-  }
-
-  /** White is twice as wide as black on the inland waters obstruction mark, 33 CFR 62.32. */
-  private static List<Integer> stripeWeights(List<Colour> stripes) {
-    boolean obstruction = List.of(Colour.WHITE, Colour.BLACK).containsAll(stripes);
-    return stripes.stream().map(each -> obstruction && each == Colour.WHITE ? 2 : 1).toList();
   }
 
   /** Orange is the top third of a Canadian mooring buoy. */

@@ -47,7 +47,11 @@ record Emblem(Appearance appearance, Surface surface) {
 
   private void band(SvgWriter svg, double bottom, Colour colour) {
     PathData patch = surface.patch(-1, 1, bottom - thickness(), bottom);
-    svg.element("path", "d", patch, "fill", Palette.of(colour));
+    if (colour == Colour.YELLOW) {
+      Pen.area(svg, patch, Palette.YELLOW, Palette.INK, 0.9);
+    } else {
+      svg.element("path", "d", patch, "fill", Palette.of(colour));
+    }
   }
 
   double thickness() {

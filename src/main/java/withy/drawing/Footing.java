@@ -22,16 +22,6 @@ enum Footing {
     }
   }
 
-  /** How far the footing reaches to either side of a mark. */
-  double reach(double halfWidth) {
-    return switch (this) {
-      case WATER, BED -> halfWidth + 28;
-      case ROCK -> halfWidth + 32;
-      case MUD -> halfWidth + 66;
-      case LAND -> halfWidth;
-    };
-  }
-
   private static void water(SvgWriter svg, double halfWidth, boolean near) {
     Scenery.wave(svg, halfWidth, near);
     if (near) {

@@ -10,6 +10,10 @@ import withy.core.mark.Structure;
 final class StakeDrawing implements Figure {
   private static final double TOP = -120;
   private static final double BAND = -64;
+
+  /** Where the bare wood below the twigs begins. */
+  private static final double CLEAR = -92;
+
   private static final double WOOD = 3.2;
   private final Appearance appearance;
 
@@ -47,6 +51,7 @@ final class StakeDrawing implements Figure {
     wood(svg, Palette.INK, 1.3);
     wood(svg, Palette.TWIG, 0);
     band(svg);
+    Sheeting.onBody(svg, new Surface(Profile.from(5, CLEAR).line(5, 0)), CLEAR, sheeting);
     if (label != null) {
       plate(svg, label);
     }

@@ -64,7 +64,7 @@ class ApprovedPicturesTest {
     addNew(pictures, Practice.IALA_A, known);
     addNew(pictures, Practice.CANADA, known);
     addNew(pictures, Practice.USA, known);
-    Specimens.scenes().forEach((name, svg) -> pictures.put("scene-" + name + ".svg", svg));
+    Scenes.all().forEach((name, svg) -> pictures.put("scene-" + name + ".svg", svg));
     return pictures;
   }
 

@@ -48,7 +48,7 @@ public final class ContactSheet {
 
   private static void scenes(int width) throws IOException {
     ContactSheet sheet = new ContactSheet();
-    Specimens.scenes().forEach(sheet::cell);
+    Scenes.all().forEach(sheet::cell);
     sheet.write("scenes", width + 80, "none");
   }
 

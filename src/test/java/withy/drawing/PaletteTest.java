@@ -76,6 +76,24 @@ class PaletteTest {
     assertThat(red.difference(eyes.see(Seen.of(Palette.GREEN)))).isGreaterThan(11);
   }
 
+  /** Symbols and bands are told from what they are painted on; the yellow ones have an edge. */
+  @ParameterizedTest
+  @EnumSource(Seen.Eyes.class)
+  void keepsSymbolsApartFromTheirGroundForEveryKindOfEyes(Seen.Eyes eyes) {
+    Palette[][] pairs = {
+      {Palette.ORANGE, Palette.WHITE},
+      {Palette.YELLOW, Palette.RED},
+      {Palette.YELLOW, Palette.GREEN},
+      {Palette.BLUE, Palette.YELLOW},
+      {Palette.BLUE, Palette.WHITE},
+      {Palette.BLACK, Palette.YELLOW}
+    };
+    for (Palette[] each : pairs) {
+      double apart = eyes.see(Seen.of(each[0])).difference(eyes.see(Seen.of(each[1])));
+      assertThat(apart).as("%s on %s", each[0].name(), each[1].name()).isGreaterThan(18);
+    }
+  }
+
   /** An outline holds where it contrasts with the ground behind the mark. */
   @Test
   void outlinesHoldOnSeaSkyPaperAndChart() {
