@@ -102,7 +102,7 @@ final class LeadingLayout {
   /** How far left of the rear mark the front one is seen, in tenths of a degree. */
   private int open(Steering way, int most) {
     if (way == Steering.ON_THE_LINE) {
-      return chance.between(-2, 2);
+      return chance.between(-1, 1);
     }
     int open = chance.between(12, most);
     return (way == Steering.STEER_PORT) == astern ? -open : open;

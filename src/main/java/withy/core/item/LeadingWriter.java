@@ -30,15 +30,22 @@ final class LeadingWriter implements ItemWriter {
 
   @Override
   public Draft write(Task task) {
-    Steering key = task.chance().pick(List.of(Steering.values()));
+    Steering wanted = task.chance().pick(List.of(Steering.values()));
     for (int i = 0; i < TRIES; i++) {
-      Scenario scenario = LeadingLayout.drawn(task, key);
+      Scenario scenario = LeadingLayout.drawn(task, wanted);
+      Steering key = key(scenario);
       Distractors wrong = Distractors.of(task, Form.LEADING, scenario, key.id());
       if (wrong.count() == ENOUGH && misleads(scenario, key)) {
         return draft(scenario, key, wrong);
       }
     }
     throw new IllegalStateException("no leading marks leave the ways to steer open");
+  }
+
+  private static Steering key(Scenario scenario) {
+    return marks(scenario)
+        .steering(heading(scenario))
+        .orElseThrow(() -> new IllegalStateException("marks are in line or clearly out of it"));
   }
 
   /** Whether the nearest of the other pairs, if there are any, asks for another way to steer. */
