@@ -1,12 +1,15 @@
 package withy.drawing;
 
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import withy.core.geometry.Bearing;
 import withy.core.item.Assembly;
 import withy.core.item.Form;
 import withy.core.item.Item;
 import withy.core.light.LightCharacter;
+import withy.core.scenario.LightQuestion;
 import withy.core.scenario.Scenario;
 import withy.core.scenario.SightedMark;
 import withy.core.scenario.Situation;
@@ -23,6 +26,9 @@ import withy.core.scenario.View;
  * @param plan the same from above, north up; null where there is nothing to add
  */
 public record ItemPicture(Svg view, @Nullable Svg plan) {
+  /** Degrees on either side of the bow in which several lights are shown. */
+  private static final double ABEAM = 30;
+
   /** Forms that ask for the mark itself, not for the way past it. */
   private static final Set<Form> SHOWN_ALONE =
       EnumSet.of(Form.IDENTIFY, Form.LIGHT, Form.REGULATORY);
@@ -77,6 +83,12 @@ public record ItemPicture(Svg view, @Nullable Svg plan) {
       Svg plan = answered ? LeadingPlan.of(scenario, wrong, lettering) : null;
       return new ItemPicture(LeadingScene.of(scenario), plan);
     }
+    if (scenario.question() == LightQuestion.RHYTHM) {
+      return new ItemPicture(NightLights.dark(), null);
+    }
+    if (scenario.question() == LightQuestion.WHICH_LIGHT) {
+      return new ItemPicture(inSight(scenario, lettering), null);
+    }
     SightedMark mark = scenario.mark();
     if (SHOWN_ALONE.contains(item.form())) {
       return new ItemPicture(alone(mark, situation.view(), lettering, answered), null);
@@ -84,6 +96,16 @@ public record ItemPicture(Svg view, @Nullable Svg plan) {
     return new ItemPicture(
         BowView.of(situation, mark, lettering, answered),
         PassingPlan.of(situation, mark, key, wrong, lettering));
+  }
+
+  /** The lights ahead from a little outside the outermost ones. */
+  private static Svg inSight(Scenario scenario, Lettering lettering) {
+    List<NightLights.Sighted> lights =
+        scenario.marks().stream()
+            .map(each -> new NightLights.Sighted(each.bearing(), light(each).timeline()))
+            .toList();
+    Bearing ahead = scenario.situation().heading();
+    return NightLights.of(lights, ahead.plus(-ABEAM), ahead.plus(ABEAM), lettering);
   }
 
   private static Svg alone(SightedMark mark, View view, Lettering lettering, boolean letters) {

@@ -60,6 +60,14 @@ public final class NightLights {
     return view.svg.finish();
   }
 
+  /** A dark night with no light in sight. */
+  public static Svg dark() {
+    SvgWriter svg = SvgWriter.unscaled(WIDTH, HEIGHT);
+    NightScene.begin(svg, HORIZON);
+    svg.end();
+    return svg.finish();
+  }
+
   private double across(Bearing bearing) {
     double along = bearing.degrees() - from.degrees();
     double turned = along < 0 ? along + 360 : along;

@@ -92,6 +92,9 @@ public final class ItemJson {
     if (situation.waters() != null) {
       term("waters", situation.waters());
     }
+    if (scenario.question() != null) {
+      term("asked", scenario.question());
+    }
     new LookoutJson(json).write(scenario, scenario.lookout());
     json.writeEndObject();
   }

@@ -9,6 +9,7 @@ import withy.core.mark.Demand;
 import withy.core.mark.MarkKind;
 import withy.core.mark.MarkingRules;
 import withy.core.mark.Quadrant;
+import withy.core.scenario.LightQuestion;
 import withy.core.scenario.RangeLookout;
 import withy.core.scenario.Scenario;
 import withy.core.scenario.SectorLookout;
@@ -107,6 +108,10 @@ record Formula(Form form, Function<Scenario, @Nullable String> answer) {
     }
     @Nullable LightCharacter shown = scenario.mark().appearance().light();
     @Nullable LightCharacter read = shown == null ? null : belief.apply(shown);
-    return read == null ? null : LightBeliefs.value(read);
+    return read == null
+        ? null
+        : scenario.question() == LightQuestion.WHICH_LIGHT
+            ? LightScene.valueOf(read, scenario)
+            : LightBeliefs.value(read);
   }
 }

@@ -2,22 +2,29 @@ package withy.core.item;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import withy.core.geometry.Bearing;
 import withy.core.light.LightCharacter;
 import withy.core.light.Rhythm;
 import withy.core.mark.MarkDescription;
+import withy.core.mark.MarkKind;
 import withy.core.mark.Practice;
 import withy.core.mark.Travel;
+import withy.core.scenario.LightQuestion;
 import withy.core.scenario.Scenario;
 import withy.core.scenario.SightedMark;
 import withy.core.scenario.Situation;
 import withy.core.scenario.TimeOfDay;
 import withy.core.scenario.View;
 
-/** Asks for the character of a light that is seen at its true rhythm. */
+/**
+ * Asks about the light of a mark, at its true rhythm: which character it has, which of several
+ * rhythms a character stands for, which of several lights the chart says, which mark shows it.
+ */
 final class LightWriter implements ItemWriter {
   private static final double MILLIS = 1000;
+
+  /** Lights in a scene from which one is to be found. */
+  private static final int LEAST_IN_SIGHT = 3;
 
   @Override
   public Form form() {
@@ -26,28 +33,110 @@ final class LightWriter implements ItemWriter {
 
   @Override
   public boolean measures(Concept concept, Practice practice, TimeOfDay time) {
-    return concept == Concept.LIGHT_CHARACTER && time == TimeOfDay.NIGHT;
+    return time == TimeOfDay.NIGHT
+        && (concept == Concept.LIGHT_CHARACTER || !marks(concept, practice).isEmpty());
+  }
+
+  /** The floating marks whose light tells them, where naming one is to measure the concept. */
+  private static List<MarkDescription> marks(Concept concept, Practice practice) {
+    boolean told = concept == Concept.LATERAL_LIGHT || concept == Concept.CARDINAL_LIGHT;
+    return told
+        ? lit(practice).stream()
+            .filter(mark -> Groups.told(mark.group(), TimeOfDay.NIGHT) == concept)
+            .toList()
+        : List.of();
   }
 
   @Override
   public Draft write(Task task) {
-    Scenario scenario = scenario(task);
-    LightCharacter light = shown(scenario);
-    String key = LightBeliefs.value(light);
-    return new Draft(
-        Form.LIGHT,
-        List.of(Concept.LIGHT_CHARACTER),
+    if (task.concept() != Concept.LIGHT_CHARACTER) {
+      return mark(task);
+    }
+    Scenario scenario = scenario(task, lit(task.practice()));
+    int drawn = task.chance().below(8);
+    return drawn < 3 ? character(task, scenario) : drawn < 6 ? rhythm(task, scenario) : which(task);
+  }
+
+  /** From the rhythm to the character. */
+  private static Draft character(Task task, Scenario scenario) {
+    String key = LightBeliefs.value(shown(scenario));
+    return draft(
+        task,
         scenario,
         Message.of("prompt.light"),
         new Option(key, text(key), null, null),
-        Distractors.of(task, Form.LIGHT, scenario, key).options(LightWriter::text),
-        explanation(light));
+        Distractors.of(task, Form.LIGHT, scenario, key).options(LightWriter::text));
   }
 
-  private static Scenario scenario(Task task) {
+  /** From the character to the rhythm, among strips. */
+  private static Draft rhythm(Task task, Scenario seen) {
+    Scenario scenario = seen.asking(LightQuestion.RHYTHM);
+    String key = LightBeliefs.value(shown(scenario));
+    List<Option> wrong =
+        Distractors.of(task, Form.LIGHT, scenario, key).options(LightWriter::inSeconds);
+    return draft(
+        task,
+        scenario,
+        Message.of("prompt.light.rhythm", shown(scenario).shortNotation()),
+        new Option(key, inSeconds(key), null, null).showing(light(key)),
+        wrong.stream().map(each -> each.showing(light(each.value()))).toList());
+  }
+
+  /** From the character on the chart to one of several lights in sight. */
+  private static Draft which(Task task) {
+    Scenario scenario = LightScene.around(task, scenario(task, lit(task.practice())));
+    while (scenario.marks().size() < LEAST_IN_SIGHT) {
+      scenario = LightScene.around(task, scenario(task, lit(task.practice())));
+    }
+    String key = LightScene.value(scenario.mark());
+    return draft(
+        task,
+        scenario,
+        Message.of("prompt.light.which", shown(scenario).shortNotation()),
+        new Option(key, bearing(key), null, null),
+        Distractors.of(task, Form.LIGHT, scenario, key).options(LightWriter::bearing));
+  }
+
+  private static Message bearing(String value) {
+    Bearing bearing = Bearing.of(Integer.parseInt(value.substring(value.indexOf('-') + 1)));
+    return Message.of("option.light-bearing", bearing);
+  }
+
+  /** From the light to the mark that shows it. */
+  private static Draft mark(Task task) {
+    List<MarkDescription> marks = marks(task.concept(), task.practice());
+    Scenario scenario;
+    Distractors wrong;
+    do {
+      scenario = scenario(task, marks).asking(LightQuestion.MARK);
+      wrong = Distractors.of(task, Form.IDENTIFY, scenario, scenario.mark().kind().id());
+    } while (wrong.count() < 2);
+    MarkKind kind = scenario.mark().kind();
+    return new Draft(
+        Form.LIGHT,
+        List.of(task.concept(), Concept.LIGHT_CHARACTER),
+        scenario,
+        Message.of("prompt.light.mark", task.practice().region()),
+        new Option(kind.id(), Words.mark(task.practice(), kind), null, null),
+        wrong.options(value -> Words.mark(task.practice(), new MarkKind(value))),
+        KindExplanation.of(scenario));
+  }
+
+  private static Draft draft(
+      Task task, Scenario scenario, Message prompt, Option right, List<Option> wrong) {
+    return new Draft(
+        Form.LIGHT,
+        List.of(task.concept()),
+        scenario,
+        prompt,
+        right,
+        wrong,
+        explanation(shown(scenario)));
+  }
+
+  private static Scenario scenario(Task task, List<MarkDescription> marks) {
     Bearing heading = Drawn.bearing(task.chance());
-    SightedMark mark =
-        Drawn.ahead(task, task.chance().pick(lit(task.practice())), View.LIGHT, heading);
+    SightedMark mark = Drawn.ahead(task, task.chance().pick(marks), View.LIGHT, heading);
     Situation situation =
         new Situation(heading, Travel.NONE, null, task.time(), View.LIGHT, null, null, null);
     return new Scenario(task.practice(), situation, List.of(mark));
@@ -65,11 +154,15 @@ final class LightWriter implements ItemWriter {
   }
 
   private static LightCharacter shown(Scenario scenario) {
-    @Nullable LightCharacter light = scenario.mark().appearance().light();
-    if (light == null) {
-      throw new IllegalStateException("a mark that is asked about at night is lit");
-    }
-    return light;
+    return LightScene.light(scenario.mark());
+  }
+
+  private static LightCharacter light(String value) {
+    return LightCharacter.parse(value.replace('_', ' '));
+  }
+
+  private static Message inSeconds(String value) {
+    return RhythmWords.of(light(value).timeline());
   }
 
   /** A character reads the same in every language. */

@@ -39,6 +39,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import withy.core.Term;
 import withy.core.mark.Region;
+import withy.core.scenario.LightQuestion;
 import withy.core.scenario.Scenario;
 
 /**
@@ -383,8 +384,10 @@ public enum Misconception implements Term {
   }
 
   @Nullable String answerOrNull(Form form, Scenario scenario) {
+    boolean kind = scenario.question() == LightQuestion.MARK;
+    Form asked = kind && form == Form.LIGHT ? Form.IDENTIFY : form;
     for (Formula each : formulas) {
-      if (each.form() == form) {
+      if (each.form() == asked) {
         return each.answer().apply(scenario);
       }
     }

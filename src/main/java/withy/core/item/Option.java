@@ -1,6 +1,7 @@
 package withy.core.item;
 
 import org.jspecify.annotations.Nullable;
+import withy.core.light.LightCharacter;
 
 /**
  * One answer that an item offers.
@@ -8,9 +9,14 @@ import org.jspecify.annotations.Nullable;
  * @param value without space or equals sign
  * @param misconception the belief that leads to it; null on the key and there only
  * @param mistook what that belief got wrong here; null on the key and there only
+ * @param rhythm the light whose rhythm is shown in place of a name; null where the text says all
  */
 public record Option(
-    String value, Message text, @Nullable Misconception misconception, @Nullable Message mistook) {
+    String value,
+    Message text,
+    @Nullable Misconception misconception,
+    @Nullable Message mistook,
+    @Nullable LightCharacter rhythm) {
   public Option {
     if (value.isEmpty() || value.indexOf(' ') >= 0 || value.indexOf('=') >= 0) {
       throw new IllegalArgumentException("'" + value + "' cannot be the value of an option");
@@ -18,5 +24,19 @@ public record Option(
     if ((misconception == null) != (mistook == null)) {
       throw new IllegalArgumentException("a belief and what it mistook go together");
     }
+  }
+
+  /** An option of which the text says all. */
+  public Option(
+      String value,
+      Message text,
+      @Nullable Misconception misconception,
+      @Nullable Message mistook) {
+    this(value, text, misconception, mistook, null);
+  }
+
+  /** The same option, shown as the rhythm of a light. */
+  Option showing(LightCharacter light) {
+    return new Option(value, text, misconception, mistook, light);
   }
 }

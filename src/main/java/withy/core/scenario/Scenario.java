@@ -9,16 +9,32 @@ import withy.core.mark.Practice;
  *
  * @param marks the one that is asked about first; empty where none is in sight
  * @param lookout the light ashore that is asked about in place of a mark; null where there is none
+ * @param question what is asked about a light in sight beside its character, else null
  */
 public record Scenario(
-    Practice practice, Situation situation, List<SightedMark> marks, @Nullable Lookout lookout) {
+    Practice practice,
+    Situation situation,
+    List<SightedMark> marks,
+    @Nullable Lookout lookout,
+    @Nullable LightQuestion question) {
   public Scenario {
     marks = List.copyOf(marks);
   }
 
   /** A situation in which no light ashore is asked about. */
   public Scenario(Practice practice, Situation situation, List<SightedMark> marks) {
-    this(practice, situation, marks, null);
+    this(practice, situation, marks, null, null);
+  }
+
+  /** A situation in which a light ashore is asked about. */
+  public Scenario(
+      Practice practice, Situation situation, List<SightedMark> marks, @Nullable Lookout lookout) {
+    this(practice, situation, marks, lookout, null);
+  }
+
+  /** The same situation, and what is asked about the light in sight. */
+  public Scenario asking(@Nullable LightQuestion asked) {
+    return new Scenario(practice, situation, marks, lookout, asked);
   }
 
   /**

@@ -2,14 +2,17 @@ package withy.web.pages;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import withy.core.item.Assembly;
 import withy.core.item.Feature;
 import withy.core.item.Form;
 import withy.core.item.Item;
+import withy.core.item.Option;
 import withy.core.item.Part;
 import withy.core.light.LightCharacter;
+import withy.core.light.LightTimeline;
 import withy.core.mark.Appearance;
 import withy.core.mark.MarkLook;
 import withy.core.mark.MarkingRules;
@@ -18,6 +21,7 @@ import withy.core.scenario.RangeLookout;
 import withy.core.scenario.View;
 import withy.drawing.ItemPicture;
 import withy.drawing.Lettering;
+import withy.drawing.LightStrip;
 import withy.drawing.MarkDrawing;
 import withy.drawing.Svg;
 import withy.wording.Wording;
@@ -71,6 +75,20 @@ public final class ItemPictures {
         : Optional.ofNullable(part.look()).map(each -> MarkDrawing.near(each, null));
   }
 
+  /** The strip of an option that is shown as a rhythm; empty where its words say all. */
+  public Optional<Svg> option(Item item, Option option) {
+    List<LightTimeline> all =
+        item.options().stream()
+            .map(Option::rhythm)
+            .filter(Objects::nonNull)
+            .map(LightCharacter::timeline)
+            .toList();
+    return Optional.ofNullable(option.rhythm())
+        .map(
+            light ->
+                LightStrip.alone(light.timeline(), LightStrip.span(all), Lettering.ENGLISH, true));
+  }
+
   /** A mark by day. */
   public Svg mark(Appearance mark) {
     return MarkDrawing.near(mark, null).named(wording.text("page.picture.near"));
@@ -121,6 +139,9 @@ public final class ItemPictures {
   private String name(Item item) {
     if (item.scenario().lookout() != null) {
       return wording.text("page.picture." + kind(item.scenario().lookout()));
+    }
+    if (item.scenario().question() != null) {
+      return wording.text("page.picture.light." + item.scenario().question().id());
     }
     boolean water = item.scenario().marks().isEmpty() || item.form() == Form.DIRECTION;
     String view = water ? "water" : item.scenario().situation().view().id();

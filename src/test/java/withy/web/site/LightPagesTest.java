@@ -49,7 +49,11 @@ class LightPagesTest {
   }
 
   private static String lastFigure(Document page, int strip) {
-    return page.select(".strips figure > svg").get(strip).select("text:matches(^[0-9]+$)").last().text();
+    return page.select(".strips figure > svg")
+        .get(strip)
+        .select("text:matches(^[0-9]+$)")
+        .last()
+        .text();
   }
 
   @Test

@@ -1,4 +1,11 @@
 package withy.web.pages.learner;
 
-/** One option of an item. */
-public record Choice(String value, String text) {}
+import org.jspecify.annotations.Nullable;
+import withy.drawing.Svg;
+
+/**
+ * One option of an item.
+ *
+ * @param picture null where the text says all
+ */
+public record Choice(String value, String text, @Nullable Svg picture) {}

@@ -14,6 +14,7 @@ import withy.core.scenario.View;
 import withy.usecase.Feedback;
 import withy.usecase.IssuedItem;
 import withy.usecase.ListAssignments.OwnAssignment;
+import withy.usecase.OpaqueOption;
 import withy.usecase.OwnStanding.Standing;
 import withy.usecase.OwnStanding.State;
 import withy.web.pages.ItemPictures;
@@ -77,12 +78,17 @@ final class DrillViews {
         still,
         items.prompt(item),
         items.facts(item),
-        issued.options().stream()
-            .map(each -> new Choice(each.token(), items.option(each.option())))
-            .toList(),
+        issued.options().stream().map(each -> choice(issued.item(), each)).toList(),
         answers.number(item, typed),
         answers.slots(issued, typed),
         typed.isUnsure());
+  }
+
+  private Choice choice(Item item, OpaqueOption offered) {
+    return new Choice(
+        offered.token(),
+        items.option(offered.option()),
+        pictures.option(item, offered.option()).orElse(null));
   }
 
   /** Whether there is a light in the picture that can be stopped. */
