@@ -83,7 +83,7 @@ public record ItemPicture(Svg view, @Nullable Svg plan) {
       Svg plan = answered ? LeadingPlan.of(scenario, wrong, lettering) : null;
       return new ItemPicture(LeadingScene.of(scenario), plan);
     }
-    if (scenario.question() == LightQuestion.RHYTHM) {
+    if (scenario.question() == LightQuestion.RHYTHM && !answered) {
       return new ItemPicture(NightLights.dark(), null);
     }
     if (scenario.question() == LightQuestion.WHICH_LIGHT) {

@@ -14,6 +14,7 @@ import withy.core.mark.Practice;
 import withy.core.mark.Quadrant;
 import withy.core.mark.Region;
 import withy.core.mark.Travel;
+import withy.core.scenario.LightQuestion;
 import withy.core.scenario.Scenario;
 import withy.core.scenario.SightedMark;
 import withy.core.scenario.Situation;
@@ -90,10 +91,7 @@ final class Truth {
     return switch (item.form()) {
       case IDENTIFY -> scenario.mark().kind().id();
       case CARDINAL_PASS -> "pass-" + scenario.mark().kind().id().replace("-cardinal", "");
-      case LIGHT ->
-          Objects.requireNonNull(scenario.mark().appearance().light())
-              .shortNotation()
-              .replace(' ', '_');
+      case LIGHT -> light();
       case DIRECTION -> cosine(situation.heading(), situation.buoyage()) > 0 ? "with" : "against";
       case SIDE, CHANNEL_CHOICE -> side();
       case NUMBER -> ChannelTruth.number(scenario);
@@ -101,6 +99,30 @@ final class Truth {
       case ASSEMBLE -> throw new IllegalStateException("put together, not chosen");
       case REGULATORY -> AskedTruth.of(scenario.mark().kind().id(), scenario.mark().appearance());
     };
+  }
+
+  private String light() {
+    List<String> seen = new ArrayList<>();
+    scenario.marks().forEach(each -> seen.add(written(each)));
+    @Nullable LightQuestion asked = scenario.question();
+    if (asked == LightQuestion.MARK) {
+      return scenario.mark().kind().id();
+    }
+    if (asked == LightQuestion.WHICH_LIGHT) {
+      assertThat(seen).doesNotHaveDuplicates().hasSizeBetween(3, 4);
+      return "at-" + (int) scenario.mark().bearing().degrees();
+    }
+    item.options().stream()
+        .filter(each -> asked == LightQuestion.RHYTHM)
+        .forEach(
+            each ->
+                assertThat(Objects.requireNonNull(each.rhythm()).shortNotation().replace(' ', '_'))
+                    .isEqualTo(each.value()));
+    return seen.get(0);
+  }
+
+  private static String written(SightedMark mark) {
+    return Objects.requireNonNull(mark.appearance().light()).shortNotation().replace(' ', '_');
   }
 
   private String side() {

@@ -13,6 +13,7 @@ import withy.core.mark.MarkKind;
 import withy.core.mark.Parity;
 import withy.core.mark.Practice;
 import withy.core.mark.Travel;
+import withy.core.scenario.LightQuestion;
 import withy.core.scenario.Scenario;
 import withy.core.scenario.Setting;
 import withy.core.scenario.SightedMark;
@@ -141,7 +142,9 @@ class WritersTest {
       Item item = drawn(Form.LIGHT, Concept.LIGHT_CHARACTER, seed, 0);
       String shown =
           Objects.requireNonNull(item.scenario().mark().appearance().light()).shortNotation();
-      assertThat(item.key()).isEqualTo(shown.replace(' ', '_'));
+      if (item.scenario().question() != LightQuestion.WHICH_LIGHT) {
+        assertThat(item.key()).isEqualTo(shown.replace(' ', '_'));
+      }
       assertThat(item.options()).hasSizeBetween(3, 5);
     }
   }

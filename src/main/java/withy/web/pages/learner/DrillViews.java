@@ -8,6 +8,7 @@ import withy.core.item.Assembly;
 import withy.core.item.Form;
 import withy.core.item.Item;
 import withy.core.item.Quantity;
+import withy.core.scenario.LightQuestion;
 import withy.core.scenario.RangeLookout;
 import withy.core.scenario.TimeOfDay;
 import withy.core.scenario.View;
@@ -94,6 +95,7 @@ final class DrillViews {
   /** Whether there is a light in the picture that can be stopped. */
   private static boolean isFlashing(Item item) {
     return item.scenario().situation().view() == View.LIGHT
+        && item.scenario().question() != LightQuestion.RHYTHM
         && !ofLightAshore(item)
         && !(item.answer() instanceof Assembly);
   }
