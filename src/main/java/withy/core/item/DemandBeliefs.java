@@ -6,6 +6,7 @@ import withy.core.mark.BodyShape;
 import withy.core.mark.Demand;
 import withy.core.mark.Symbol;
 import withy.core.scenario.Scenario;
+import withy.core.scenario.SightedMark;
 
 /** What beliefs take the mark of a scenario to ask; null where a belief says nothing of it. */
 final class DemandBeliefs {
@@ -30,6 +31,18 @@ final class DemandBeliefs {
   static @Nullable Demand anchorMeansForbidden(Scenario scenario) {
     Appearance seen = scenario.mark().appearance();
     return seen.symbol() == Symbol.ANCHOR ? Demand.DO_NOT_ANCHOR : null;
+  }
+
+  static @Nullable Demand privateMeansKeepOut(Scenario scenario) {
+    return isPrivate(scenario) ? Demand.STAY_OUT : null;
+  }
+
+  static @Nullable Demand privateNeedsNoHeed(Scenario scenario) {
+    return isPrivate(scenario) ? Demand.GO_AS_YOU_JUDGE : null;
+  }
+
+  private static boolean isPrivate(Scenario scenario) {
+    return SightedMark.PRIVATE.equals(scenario.mark().label());
   }
 
   static @Nullable Demand boardsOnlyShowThePlace(Scenario scenario) {

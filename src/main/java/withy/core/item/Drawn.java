@@ -9,6 +9,7 @@ import withy.core.mark.MarkKind;
 import withy.core.mark.MarkLook;
 import withy.core.mark.MarkingRules;
 import withy.core.mark.NumberRules;
+import withy.core.mark.Numbering;
 import withy.core.mark.Parity;
 import withy.core.mark.Practice;
 import withy.core.mark.Travel;
@@ -91,14 +92,16 @@ final class Drawn {
 
   /** Numbers on the marks of the sides, letters on others, on one in three neither. */
   private static @Nullable String label(Practice practice, MarkDescription mark, Chance chance) {
+    if (mark.numbering() == Numbering.PRIV) {
+      return SightedMark.PRIVATE;
+    }
     if (chance.oneIn(3)) {
       return null;
     }
     return switch (mark.numbering()) {
       case NUMBERED -> number(practice, mark.kind(), chance);
       case LETTERED -> String.valueOf(LETTERS.charAt(chance.below(LETTERS.length())));
-      case PRIV -> "PRIV";
-      case RIVER_MILES, WORDED, BARE -> null;
+      case PRIV, RIVER_MILES, WORDED, BARE -> null;
     };
   }
 

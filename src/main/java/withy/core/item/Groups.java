@@ -35,10 +35,10 @@ final class Groups {
       case SAFE_WATER -> Concept.SAFE_WATER;
       case SPECIAL -> Concept.SPECIAL_MARK;
       case NEW_DANGER -> Concept.EMERGENCY_WRECK;
-      case REGULATORY, LOCAL_USE -> Concept.REGULATORY_MARK;
+      case REGULATORY, LOCAL_USE, PRIVATE -> Concept.REGULATORY_MARK;
       case NOTICE_BOARD, WESTERN_RIVERS -> Concept.FIXED_MARK;
       case LATERAL, PREFERRED_CHANNEL, CARDINAL, LEADING -> null;
-      case FIXED, INTRACOASTAL, PRIVATE, WITHIES -> null;
+      case FIXED, INTRACOASTAL, WITHIES -> null;
     };
   }
 }

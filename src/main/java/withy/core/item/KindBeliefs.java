@@ -147,7 +147,9 @@ final class KindBeliefs {
 
   /** Only Canada names the marks at a junction after the hand on which they are left. */
   static @Nullable MarkKind bifurcationName(Scenario scenario) {
-    return scenario.practice() == Practice.CANADA ? channelNameAsSide(scenario) : null;
+    return scenario.practice().id().equals(Practice.CANADA.id())
+        ? channelNameAsSide(scenario)
+        : null;
   }
 
   static @Nullable MarkKind bandsMeanDanger(Scenario scenario) {

@@ -327,6 +327,10 @@ public enum Misconception implements Term {
   MOORING_IS_FORBIDDEN(List.of(REGULATORY_MARK), asks(DemandBeliefs::mooringIsForbidden)),
   /** Takes the anchor on a buoy for a ban. */
   ANCHOR_MEANS_FORBIDDEN(List.of(REGULATORY_MARK), asks(DemandBeliefs::anchorMeansForbidden)),
+  /** Takes the letters PRIV to keep others out. */
+  PRIVATE_MEANS_KEEP_OUT(List.of(REGULATORY_MARK), asks(DemandBeliefs::privateMeansKeepOut)),
+  /** Takes a private buoy for one that only its owner need heed. */
+  PRIVATE_NEEDS_NO_HEED(List.of(REGULATORY_MARK), asks(DemandBeliefs::privateNeedsNoHeed)),
   /** Takes every board that tells no side to show nothing but the place. */
   BOARDS_ONLY_SHOW_THE_PLACE(List.of(FIXED_MARK), asks(DemandBeliefs::boardsOnlyShowThePlace)),
   /** M33: lets the colour decide where a yellow symbol does. */

@@ -5,6 +5,7 @@ import java.util.List;
 import withy.core.geometry.Bearing;
 import withy.core.mark.Demand;
 import withy.core.mark.MarkDescription;
+import withy.core.mark.MarkGroup;
 import withy.core.mark.Practice;
 import withy.core.mark.Travel;
 import withy.core.scenario.Scenario;
@@ -39,7 +40,8 @@ final class RegulatoryWriter implements ItemWriter {
 
   /** River marks of a hand are asked for their side. */
   private static @org.jspecify.annotations.Nullable Concept asked(MarkDescription mark) {
-    return mark.kind().isLateral() ? null : Groups.asked(mark.group());
+    boolean hand = mark.kind().isLateral() && mark.group() != MarkGroup.PRIVATE;
+    return hand ? null : Groups.asked(mark.group());
   }
 
   @Override
@@ -61,8 +63,9 @@ final class RegulatoryWriter implements ItemWriter {
         Message.of("rule.mark-asks", Message.of(mark.lookKey()), Message.of(mark.meaningKey())));
   }
 
+  /** A private buoy says itself what it is. */
   private static Message prompt(Scenario scenario, MarkDescription mark) {
-    return mark.chartTells()
+    return mark.chartTells() && mark.group() != MarkGroup.PRIVATE
         ? Message.of("prompt.regulatory.charted", Words.name(mark))
         : Message.of("prompt.regulatory", scenario.practice().region());
   }

@@ -5,6 +5,7 @@ import withy.core.geometry.Bearing;
 import withy.core.mark.CardinalRules;
 import withy.core.mark.Colour;
 import withy.core.mark.MarkKind;
+import withy.core.mark.Passing;
 import withy.core.mark.Practice;
 import withy.core.mark.Quadrant;
 import withy.core.mark.Side;
@@ -58,8 +59,10 @@ final class SideBeliefs {
     if (!kind(scenario).equals(MarkKind.SAFE_WATER)) {
       return null;
     }
-    boolean canada = scenario.practice() == Practice.CANADA;
-    return sideUnder(canada ? Practice.IALA_B : Practice.CANADA, MarkKind.SAFE_WATER);
+    boolean toPort =
+        scenario.practice().mark(MarkKind.SAFE_WATER).orElseThrow().passing()
+            == Passing.ALWAYS_TO_PORT;
+    return sideUnder(toPort ? Practice.IALA_B : Practice.CANADA, MarkKind.SAFE_WATER);
   }
 
   static @Nullable Side spheresSwapped(Scenario scenario) {

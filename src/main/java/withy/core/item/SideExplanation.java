@@ -3,6 +3,7 @@ package withy.core.item;
 import withy.core.mark.Appearance;
 import withy.core.mark.MarkKind;
 import withy.core.mark.MarkRule;
+import withy.core.mark.Passing;
 import withy.core.mark.Practice;
 import withy.core.mark.Side;
 import withy.core.mark.Topmark;
@@ -57,7 +58,7 @@ final class SideExplanation {
 
   private static Message safeWater(Practice practice) {
     return Message.of(
-        practice == Practice.CANADA
+        practice.mark(MarkKind.SAFE_WATER).orElseThrow().passing() == Passing.ALWAYS_TO_PORT
             ? MarkRule.SAFE_WATER_KEPT_TO_PORT.messageKey()
             : MarkRule.SAFE_WATER_EITHER_SIDE.messageKey());
   }

@@ -74,6 +74,8 @@ public record MarkLook(
   /** Whether a mark seen so may be one of these: topmark and light are not looked at. */
   boolean isLike(Appearance seen) {
     return bodies.contains(seen.body())
+        && pattern == seen.pattern()
+        && Colours.match(this, seen.colours())
         && symbol == seen.symbol()
         && Objects.equals(board, seen.board())
         && (seen.structure() == null

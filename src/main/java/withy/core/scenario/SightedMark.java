@@ -21,6 +21,9 @@ public record SightedMark(
     @Nullable String label,
     Appearance appearance,
     @Nullable Bearing lead) {
+  /** The letters on a private mark (SOR/99-335, section 4). */
+  public static final String PRIVATE = "PRIV";
+
   public SightedMark {
     if (!(distance > 0)) {
       throw new IllegalArgumentException("distance " + distance + " m is not above 0");

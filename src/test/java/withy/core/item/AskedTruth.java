@@ -2,6 +2,7 @@ package withy.core.item;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -51,6 +52,10 @@ final class AskedTruth {
       return kind.equals("special")
           ? "read-chart"
           : kind.equals("scientific") ? "leave-alone" : "take-care";
+    }
+    if (List.of(Colour.RED, Colour.GREEN).containsAll(seen.colours())) {
+      assertThat(seen.colours()).as("a lateral mark").hasSize(1);
+      return "keep-to-its-side";
     }
     return Objects.requireNonNull(BY_COLOURS.get(seen.colours().toString()), seen.toString());
   }

@@ -10,7 +10,6 @@ import org.jspecify.annotations.Nullable;
 import withy.core.geometry.Bearing;
 import withy.core.mark.ChannelIntent;
 import withy.core.mark.MarkKind;
-import withy.core.mark.Practice;
 import withy.core.mark.Quadrant;
 import withy.core.mark.Region;
 import withy.core.mark.Travel;
@@ -134,7 +133,8 @@ final class Truth {
       return port ? "leave-to-port" : "leave-to-starboard";
     }
     return switch (kind.id()) {
-      case "safe-water" -> scenario.practice() == Practice.CANADA ? "leave-to-port" : "either-side";
+      case "safe-water" ->
+          scenario.practice().id().equals("canada") ? "leave-to-port" : "either-side";
       case "emergency-wreck" -> "keep-clear";
       case "north-cardinal", "east-cardinal", "south-cardinal", "west-cardinal" ->
           hand(kind.quadrant());
