@@ -19,11 +19,21 @@ public final class LightView {
    *     smaller each, so that all of them together may flash
    */
   public static Svg of(LightTimeline timeline, int together) {
+    SvgWriter svg = sea();
+    LightDisc.draw(svg, timeline, 0.5, 0.42, FlashSafety.radius(together));
+    return svg.finish();
+  }
+
+  /** The dark where no light is shown. */
+  public static Svg unlit() {
+    return sea().finish();
+  }
+
+  private static SvgWriter sea() {
     SvgWriter svg = SvgWriter.unscaled(WIDTH, HEIGHT);
     svg.element("rect", "width", "100%", "height", "100%", "fill", Palette.NIGHT);
     svg.element("rect", "y", "64%", "width", "100%", "height", "36%", "fill", Palette.NIGHT_SEA);
     svg.element("rect", "y", "64%", "width", "100%", "height", 1.5, "fill", Palette.NIGHT_HORIZON);
-    LightDisc.draw(svg, timeline, 0.5, 0.42, FlashSafety.radius(together));
-    return svg.finish();
+    return svg;
   }
 }

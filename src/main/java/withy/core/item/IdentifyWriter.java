@@ -104,7 +104,7 @@ final class IdentifyWriter implements ItemWriter {
   }
 
   /** Kinds that would look the same, so that to name them would be no error. */
-  private static List<String> alsoPossible(Scenario scenario) {
+  static List<String> alsoPossible(Scenario scenario) {
     Appearance seen = scenario.mark().appearance();
     Topmark topmark = seen.topmark();
     List<MarkKind> possible =

@@ -16,6 +16,7 @@ import withy.wording.Wording;
 public final class PageRenderer implements ErrorPage {
   private static final String HTML = "text/html; charset=utf-8";
   private static final int REFUSED = 422;
+  private static final int MISSING = 404;
 
   private final Wording wording;
   private final Templates templates;
@@ -51,6 +52,11 @@ public final class PageRenderer implements ErrorPage {
   public void showAgain(
       Visit visit, String template, String title, Object view, List<FieldProblem> problems) {
     answer(visit, REFUSED, template, title, view, problems);
+  }
+
+  /** Answers with a page in place of one that does not exist. */
+  public void showInstead(Visit visit, String template, String title, Object view) {
+    answer(visit, MISSING, template, title, view, List.of());
   }
 
   private void answer(

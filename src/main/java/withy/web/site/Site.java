@@ -17,6 +17,7 @@ import withy.web.pages.instructor.ReviewPages;
 import withy.web.pages.learner.DrillPages;
 import withy.web.pages.learner.JoinPages;
 import withy.web.pages.lights.LightPages;
+import withy.web.pages.marks.MarkPages;
 
 /** All that people see. */
 public final class Site implements RouteGroup {
@@ -42,7 +43,8 @@ public final class Site implements RouteGroup {
             new ClassPages(pages, useCases),
             new ComposePages(pages, useCases, drillSets),
             new ReviewPages(pages, useCases),
-            new LightPages(pages));
+            new LightPages(pages),
+            new MarkPages(pages));
   }
 
   @Override

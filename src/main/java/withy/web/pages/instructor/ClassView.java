@@ -9,6 +9,7 @@ public record ClassView(
     String id,
     String name,
     String practice,
+    String practiceId,
     String size,
     String code,
     String joinLink,

@@ -52,6 +52,7 @@ final class ClassViews {
         shown.id(),
         shown.name(),
         phrases.name(shown.practice()),
+        shown.practice().id(),
         phrases.counted("class.size", size, size),
         shown.code(),
         link,

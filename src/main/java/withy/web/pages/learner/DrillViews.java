@@ -30,6 +30,7 @@ final class DrillViews {
   private final ItemWording items;
   private final ItemPictures pictures;
   private final AnswerViews answers;
+  private final FurtherReading reading;
 
   DrillViews(PageRenderer pages) {
     this.pages = pages;
@@ -37,6 +38,7 @@ final class DrillViews {
     this.items = new ItemWording(wording);
     this.pictures = new ItemPictures(wording);
     this.answers = new AnswerViews(wording, pictures);
+    this.reading = new FurtherReading(wording);
   }
 
   DrillsView drills(
@@ -119,7 +121,8 @@ final class DrillViews {
         shown(item, chosen),
         items.facts(item),
         wording.text(feedback.explanation()),
-        feedback.mistook() == null ? null : wording.text(feedback.mistook()));
+        feedback.mistook() == null ? null : wording.text(feedback.mistook()),
+        reading.of(item, chosen));
   }
 
   private String verdict(Feedback feedback) {

@@ -2,8 +2,13 @@ package withy.web.pages.learner;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import withy.web.pages.Link;
 
-/** What a learner is told of an answer. */
+/**
+ * What a learner is told of an answer.
+ *
+ * @param reference where to read on: the mark asked about, the one it was taken for
+ */
 public record FeedbackView(
     String assignment,
     String title,
@@ -20,4 +25,5 @@ public record FeedbackView(
     List<Shown> pictures,
     List<String> facts,
     String rule,
-    @Nullable String assumed) {}
+    @Nullable String assumed,
+    List<Link> reference) {}

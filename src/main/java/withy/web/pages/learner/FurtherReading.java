@@ -1,0 +1,73 @@
+package withy.web.pages.learner;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import withy.core.item.Choice;
+import withy.core.item.Form;
+import withy.core.item.Item;
+import withy.core.mark.MarkDescription;
+import withy.core.mark.MarkKind;
+import withy.core.mark.Practice;
+import withy.core.scenario.SightedMark;
+import withy.web.pages.Address;
+import withy.web.pages.Link;
+import withy.wording.Wording;
+
+/** What to read on in the reference once an item is answered. */
+final class FurtherReading {
+  private final Wording wording;
+
+  FurtherReading(Wording wording) {
+    this.wording = wording;
+  }
+
+  /** The mark asked about and the one it was taken for, or the lights of an item about lights. */
+  List<Link> of(Item item, @Nullable String chosen) {
+    List<Link> links = new ArrayList<>();
+    if (item.form() == Form.LIGHT && item.answer() instanceof Choice) {
+      bench(item, chosen).ifPresent(links::add);
+    }
+    Practice practice = item.scenario().practice();
+    Set<MarkDescription> marks = new LinkedHashSet<>();
+    if (!item.scenario().marks().isEmpty()) {
+      SightedMark asked = item.scenario().mark();
+      practice.mark(asked.kind(), asked.appearance()).ifPresent(marks::add);
+      takenFor(item, chosen).flatMap(practice::mark).ifPresent(marks::add);
+    }
+    marks.forEach(mark -> links.add(page(practice, mark)));
+    return links;
+  }
+
+  private static Optional<MarkKind> takenFor(Item item, @Nullable String chosen) {
+    return item.form() != Form.IDENTIFY
+        ? Optional.empty()
+        : item.scenario().practice().kinds().stream()
+            .filter(kind -> kind.id().equals(chosen))
+            .filter(kind -> !kind.equals(item.scenario().mark().kind()))
+            .findFirst();
+  }
+
+  private Link page(Practice practice, MarkDescription mark) {
+    return Link.to(
+        wording.text("page.feedback.more", wording.text(mark.nameKey())),
+        "/marks/" + practice.id() + "/" + mark.id());
+  }
+
+  /** The light shown, and beside it the one it was taken for. */
+  private Optional<Link> bench(Item item, @Nullable String chosen) {
+    if (item.scenario().lookout() != null) {
+      return Optional.empty();
+    }
+    boolean wrong = chosen != null && !chosen.equals(item.key());
+    Address bench =
+        Address.of("/lights")
+            .with("a", item.key().replace('_', ' '))
+            .with("b", wrong ? chosen.replace('_', ' ') : "");
+    String key = wrong ? "page.feedback.both-lights" : "page.feedback.light";
+    return Optional.of(Link.to(wording.text(key), bench));
+  }
+}
