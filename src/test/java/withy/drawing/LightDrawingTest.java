@@ -105,6 +105,14 @@ class LightDrawingTest {
     }
   }
 
+  /** The narrowest cards of the reference, on a phone and zoomed in. */
+  @ParameterizedTest
+  @ValueSource(doubles = {1, 1.25, 1.5, 2, 3, FOUR_TIMES})
+  void lightsInRowsAreSafeAsFarApartAsTheReferenceSetsThem(double zoom) {
+    assertThat(FlashSafety.safeInRows(164, 180, zoom)).isTrue();
+    assertThat(FlashSafety.safeInRows(40, 40, zoom)).isFalse();
+  }
+
   @Test
   void callsManyFastLightsAtOnceUnsafe() {
     LightTimeline fast = LightCharacter.parse("UQ G").timeline();

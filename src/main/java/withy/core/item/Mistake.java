@@ -13,8 +13,4 @@ import withy.core.mark.Travel;
  * @param value of the wrong answer, a kind of mark where the form is {@link Form#IDENTIFY}
  */
 public record Mistake(
-    Misconception belief,
-    Form form,
-    Travel travel,
-    @Nullable ChannelIntent intent,
-    String value) {}
+    Misconception belief, Form form, Travel travel, @Nullable ChannelIntent intent, String value) {}

@@ -85,8 +85,7 @@ public final class Mistakes {
     }
   }
 
-  private Scenario scenario(
-      View view, Sight sight, Travel travel, @Nullable ChannelIntent intent) {
+  private Scenario scenario(View view, Sight sight, Travel travel, @Nullable ChannelIntent intent) {
     TimeOfDay time = view == View.LIGHT ? TimeOfDay.NIGHT : TimeOfDay.DAY;
     Bearing buoyage =
         travel == Travel.NONE ? null : travel == Travel.WITH ? AHEAD : AHEAD.reciprocal();
@@ -98,8 +97,7 @@ public final class Mistakes {
             DISTANCE,
             null,
             sight.appearance(lights.isEmpty() ? null : lights.get(0)));
-    Situation situation =
-        new Situation(AHEAD, travel, buoyage, time, view, intent, null, null);
+    Situation situation = new Situation(AHEAD, travel, buoyage, time, view, intent, null, null);
     return new Scenario(practice, situation, List.of(sighted));
   }
 }

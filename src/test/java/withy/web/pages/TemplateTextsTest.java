@@ -26,7 +26,7 @@ class TemplateTextsTest {
       Pattern.compile(
           "page\\.(standing\\.(settled|wavering|not-yet)(-note)?"
               + "|review\\.verdict-[a-z-]+|review\\.figure\\.[a-z]+(-says)?"
-              + "|error\\.next\\.[a-z-]+|picture\\.[a-z-]+|feedback\\.(right|wrong)"
+              + "|error\\.next\\.[a-z-]+|picture\\.[a-z.-]+|feedback\\.(right|wrong)"
               + "|class\\.size\\.(none|one|many))");
 
   @Test

@@ -6,9 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import withy.core.item.Choice;
 import withy.core.item.Form;
 import withy.core.item.Item;
+import withy.core.light.LightCharacter;
+import withy.core.light.LightNotationException;
 import withy.core.mark.MarkDescription;
 import withy.core.mark.MarkKind;
 import withy.core.mark.Practice;
@@ -28,8 +29,8 @@ final class FurtherReading {
   /** The mark asked about and the one it was taken for, or the lights of an item about lights. */
   List<Link> of(Item item, @Nullable String chosen) {
     List<Link> links = new ArrayList<>();
-    if (item.form() == Form.LIGHT && item.answer() instanceof Choice) {
-      bench(item, chosen).ifPresent(links::add);
+    if (item.form() == Form.LIGHT) {
+      light(item.key()).ifPresent(shown -> links.add(bench(shown, light(chosen))));
     }
     Practice practice = item.scenario().practice();
     Set<MarkDescription> marks = new LinkedHashSet<>();
@@ -43,7 +44,7 @@ final class FurtherReading {
   }
 
   private static Optional<MarkKind> takenFor(Item item, @Nullable String chosen) {
-    return item.form() != Form.IDENTIFY
+    return item.form() != Form.IDENTIFY && item.form() != Form.LIGHT
         ? Optional.empty()
         : item.scenario().practice().kinds().stream()
             .filter(kind -> kind.id().equals(chosen))
@@ -58,16 +59,20 @@ final class FurtherReading {
   }
 
   /** The light shown, and beside it the one it was taken for. */
-  private Optional<Link> bench(Item item, @Nullable String chosen) {
-    if (item.scenario().lookout() != null) {
+  private Link bench(String shown, Optional<String> taken) {
+    boolean wrong = taken.isPresent() && !taken.get().equals(shown);
+    Address bench = Address.of("/lights").with("a", shown).with("b", wrong ? taken.get() : "");
+    String key = wrong ? "page.feedback.both-lights" : "page.feedback.light";
+    return Link.to(wording.text(key), bench);
+  }
+
+  /** The character that an answer names; empty where it names none. */
+  private static Optional<String> light(@Nullable String answer) {
+    try {
+      return Optional.ofNullable(answer)
+          .map(each -> LightCharacter.parse(each.replace('_', ' ')).shortNotation());
+    } catch (LightNotationException noCharacter) {
       return Optional.empty();
     }
-    boolean wrong = chosen != null && !chosen.equals(item.key());
-    Address bench =
-        Address.of("/lights")
-            .with("a", item.key().replace('_', ' '))
-            .with("b", wrong ? chosen.replace('_', ' ') : "");
-    String key = wrong ? "page.feedback.both-lights" : "page.feedback.light";
-    return Optional.of(Link.to(wording.text(key), bench));
   }
 }

@@ -35,8 +35,7 @@ public final class MarkPages implements RouteGroup {
   }
 
   private void missing(Visit visit) {
-    pages.showInstead(
-        visit, "marks/practices", text("page.marks.missing"), views.practices(true));
+    pages.showInstead(visit, "marks/practices", text("page.marks.missing"), views.practices(true));
   }
 
   private void marks(Visit visit) {

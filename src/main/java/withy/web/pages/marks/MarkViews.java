@@ -61,11 +61,8 @@ final class MarkViews {
         showing.sight() == Sight.NIGHT,
         showing.sights(path, wording),
         showing.switches(path, wording),
-        Practice.values().stream()
-            .map(each -> link(each, showing, each.equals(practice)))
-            .toList(),
-        Link.to(
-            wording.text("page.marks.poster"), showing.address(path(practice) + "/poster")),
+        Practice.values().stream().map(each -> link(each, showing, each.equals(practice))).toList(),
+        Link.to(wording.text("page.marks.poster"), showing.address(path(practice) + "/poster")),
         groups(practice, showing));
   }
 
@@ -115,8 +112,7 @@ final class MarkViews {
         showing.sights(path, wording),
         showing.switches(path, wording),
         Link.to(
-            wording.text("page.mark.all", wording.name(practice)),
-            showing.address(path(practice))),
+            wording.text("page.mark.all", wording.name(practice)), showing.address(path(practice))),
         named(mark, MarkPictures.of(practice, mark, showing, 1), showing),
         caption(mark, showing),
         wording.text(mark.meaningKey()),

@@ -133,8 +133,7 @@ final class MarkWords {
   }
 
   private String source(Clause clause) {
-    return wording.text(
-        "page.mark.source", clause.document(), clause.edition(), clause.section());
+    return wording.text("page.mark.source", clause.document(), clause.edition(), clause.section());
   }
 
   private Fact fact(String key, String text) {
