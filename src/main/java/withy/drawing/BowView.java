@@ -1,6 +1,8 @@
 package withy.drawing;
 
+import org.jspecify.annotations.Nullable;
 import withy.core.light.LightCharacter;
+import withy.core.mark.Symbol;
 import withy.core.scenario.SightedMark;
 import withy.core.scenario.Situation;
 import withy.core.scenario.View;
@@ -18,6 +20,9 @@ final class BowView {
   private static final double MARGIN = 48;
   private static final double LANTERN = 74;
   private static final double TAPE = 31;
+
+  /** How much larger a mark is drawn whose small sign decides. */
+  private static final double SIGN = 1.6;
 
   private final Situation situation;
   private final SightedMark sighted;
@@ -54,7 +59,14 @@ final class BowView {
   /** Nearer is larger, but far less than by true perspective, so that far marks stay legible. */
   private double scale() {
     double true100 = StrictMath.pow(100 / sighted.distance(), 0.2);
-    return Math.max(0.5, Math.min(0.68, 0.68 * true100));
+    double usual = Math.max(0.5, Math.min(0.68, 0.68 * true100));
+    return bearsSmallSign() ? usual * SIGN : usual;
+  }
+
+  /** The yellow signs of the Intracoastal Waterway decide and are small: they must be read. */
+  private boolean bearsSmallSign() {
+    @Nullable Symbol symbol = sighted.appearance().symbol();
+    return symbol != null && symbol.isIntracoastal();
   }
 
   private Svg day(Lettering lettering) {

@@ -65,7 +65,10 @@ final class RegulatoryWriter implements ItemWriter {
 
   /** A private buoy says itself what it is. */
   private static Message prompt(Scenario scenario, MarkDescription mark) {
-    return mark.chartTells() && mark.group() != MarkGroup.PRIVATE
+    if (mark.group() == MarkGroup.PRIVATE) {
+      return Message.of("prompt.regulatory.private");
+    }
+    return mark.chartTells()
         ? Message.of("prompt.regulatory.charted", Words.name(mark))
         : Message.of("prompt.regulatory", scenario.practice().region());
   }

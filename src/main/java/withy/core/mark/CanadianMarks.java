@@ -133,7 +133,7 @@ final class CanadianMarks {
         .id("private-buoy")
         .words("mark.canada.private-buoy", "mark.canada.private-buoy")
         .painted(ColourPattern.PLAIN, GREEN)
-        .bodies(BodyShape.CAN, BodyShape.PILLAR, BodyShape.SPAR)
+        .bodies(BodyShape.CAN, BodyShape.PILLAR)
         .lights(LightRules.lateral(GREEN), Customs.CANADA.lateral(GREEN))
         .asks(Passing.LEAVE_TO_PORT, Demand.KEEP_TO_ITS_SIDE)
         .numbering(Numbering.PRIV)
