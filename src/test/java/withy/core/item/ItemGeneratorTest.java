@@ -137,7 +137,8 @@ class ItemGeneratorTest {
   @ParameterizedTest
   @MethodSource("withy.core.mark.Practice#values")
   void questionsOfKindAndCharacterOfferThreeToFiveOptions(Practice practice) {
-    Composition kinds = new Composition(List.of(), List.of(Form.IDENTIFY, Form.LIGHT), null, 10);
+    Composition kinds =
+        new Composition(List.of(), List.of(Form.IDENTIFY, Form.LIGHT, Form.REGULATORY), null, 10);
     for (int seed = 0; seed < SEEDS; seed++) {
       Item item = ItemGenerator.item(practice, kinds, seed, 0);
       if (item.measures() != Concept.LIGHT_RANGE) {
