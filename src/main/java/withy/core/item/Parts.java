@@ -11,6 +11,7 @@ import withy.core.mark.Colour;
 import withy.core.mark.ColourPattern;
 import withy.core.mark.MarkLook;
 import withy.core.mark.Topmark;
+import withy.core.mark.TopmarkShape;
 
 /** The parts into which the look of a mark is taken apart. */
 final class Parts {
@@ -53,13 +54,12 @@ final class Parts {
         value.toString(), text, new Appearance(BodyShape.PILLAR, pattern, colours, null, null));
   }
 
+  /** Of no colour, so that the shape alone is chosen; a cross alone is yellow on every body. */
   static Part topmark(Topmark topmark) {
-    StringBuilder value = new StringBuilder(topmark.shape().id());
-    topmark.colours().forEach(each -> value.append('-').append(each.id()));
+    boolean cross = topmark.shape() == TopmarkShape.UPRIGHT_CROSS;
+    Topmark shown = cross ? topmark : Topmark.of(topmark.shape(), Colour.GREY);
     return new Part(
-        value.toString(),
-        Message.of("part.topmark", topmark.shape(), topmark.colours().get(0)),
-        grey(BodyShape.PILLAR, topmark, null));
+        topmark.shape().id(), Words.term(topmark.shape()), grey(BodyShape.PILLAR, shown, null));
   }
 
   /** A character reads the same in every language; {@code Fl(2)_R_6s} as a value. */

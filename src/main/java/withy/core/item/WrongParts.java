@@ -105,10 +105,7 @@ final class WrongParts {
             null,
             null);
     Appearance all = scenario.mark().appearance();
-    Appearance shown =
-        view == View.NEAR
-            ? new Appearance(all.body(), all.pattern(), all.colours(), null, all.light())
-            : all;
+    Appearance shown = view == View.NEAR ? all.topped(null) : all;
     SightedMark is = scenario.mark();
     SightedMark sighted = new SightedMark(is.kind(), is.bearing(), is.distance(), null, shown);
     return new Scenario(scenario.practice(), now, List.of(sighted));

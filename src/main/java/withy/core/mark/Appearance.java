@@ -57,4 +57,26 @@ public record Appearance(
   public Appearance bearing(@Nullable Symbol painted) {
     return new Appearance(body, pattern, colours, painted, board, structure, topmark, light);
   }
+
+  /** The same mark on the body of another, with that one's board and structure. */
+  public Appearance bodied(Appearance other) {
+    return new Appearance(
+        other.body, pattern, colours, symbol, other.board, other.structure, topmark, light);
+  }
+
+  /** The same mark in the colours of another, with that one's symbol. */
+  public Appearance painted(Appearance other) {
+    return new Appearance(
+        body, other.pattern, other.colours, other.symbol, board, structure, topmark, light);
+  }
+
+  /** The same mark with another topmark, or with none. */
+  public Appearance topped(@Nullable Topmark carried) {
+    return new Appearance(body, pattern, colours, symbol, board, structure, carried, light);
+  }
+
+  /** The same mark with another light, or unlit. */
+  public Appearance lit(@Nullable LightCharacter shown) {
+    return new Appearance(body, pattern, colours, symbol, board, structure, topmark, shown);
+  }
 }
