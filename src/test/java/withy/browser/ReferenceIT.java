@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.JavascriptExecutor;
+import org.openqa.selenium.chromium.HasCdp;
 import withy.InProcessServer;
 import withy.core.mark.Practice;
 
@@ -35,6 +37,41 @@ class ReferenceIT {
         PageCheck.accessible(window);
         Object smallest = ((JavascriptExecutor) window.driver()).executeScript(SMALLEST_WORDS);
         assertThat(((Number) smallest).doubleValue()).as(path).isGreaterThanOrEqualTo(24);
+      }
+    }
+  }
+
+  /** A4 and Letter, upright and lying, less 12 mm of margin, in CSS pixels. */
+  private static final int[] PAPERS = {703, 1032, 725, 965};
+
+  private static final String CUT_OFF =
+      """
+      const wide = document.documentElement.clientWidth + 1;
+      return [...document.querySelectorAll('.sheet .cards li')].filter(each => {
+        const box = each.getBoundingClientRect();
+        const words = each.querySelector('.name');
+        return box.width < 100 || box.right > wide || words.scrollWidth > box.width + 1;
+      }).map(each => each.textContent);
+      """;
+
+  @Test
+  void postersLoseNothingOnAnyPaper() throws Exception {
+    try (InProcessServer server = InProcessServer.on(data);
+        Window window = Window.open(server.port(), Window.LAPTOP)) {
+      if (!(window.driver() instanceof HasCdp chromium)) {
+        return; // no other browser can be told to lay out for paper
+      }
+      chromium.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", "print"));
+      JavascriptExecutor script = (JavascriptExecutor) window.driver();
+      for (Practice practice : Practice.values()) {
+        for (int paper : PAPERS) {
+          window.resize(paper);
+          window.go("/marks/" + practice.id() + "/poster");
+          assertThat((List<?>) script.executeScript(CUT_OFF)).as("on " + paper).isEmpty();
+          assertThat(window.see(".sheet-foot").getCssValue("display"))
+              .as("a foot that comes again on every sheet")
+              .isEqualTo("table-footer-group");
+        }
       }
     }
   }

@@ -113,6 +113,21 @@ class LightDrawingTest {
     assertThat(FlashSafety.safeInRows(40, 40, zoom)).isFalse();
   }
 
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 3})
+  void lightsSideBySideCoverTogetherNoMoreThanOneAlone(int together) {
+    Svg svg = LightView.of(LightCharacter.parse("UQ W").timeline(), together);
+    double widest =
+        Pictures.elements(svg).stream()
+            .filter(each -> each.getTagName().equals("circle"))
+            .mapToDouble(each -> Double.parseDouble(each.getAttribute("r")))
+            .max()
+            .orElseThrow();
+    double lit = together * Math.PI * widest * widest * FOUR_TIMES * FOUR_TIMES;
+    assertThat(lit).isLessThanOrEqualTo(FlashSafety.SAFE_AREA);
+    assertThat(Pictures.elements(svg).get(0).hasAttribute("viewBox")).isFalse();
+  }
+
   @Test
   void callsManyFastLightsAtOnceUnsafe() {
     LightTimeline fast = LightCharacter.parse("UQ G").timeline();

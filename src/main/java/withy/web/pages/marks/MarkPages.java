@@ -44,8 +44,7 @@ public final class MarkPages implements RouteGroup {
       missing(visit);
       return;
     }
-    String path = MarkViews.path(practice.get());
-    MarksView view = views.marks(practice.get(), Showing.of(visit), path);
+    MarksView view = views.marks(practice.get(), Showing.of(visit));
     pages.show(visit, "marks/marks", text("page.marks.title", view.practice()), view);
   }
 
@@ -55,8 +54,7 @@ public final class MarkPages implements RouteGroup {
       missing(visit);
       return;
     }
-    String path = MarkViews.path(practice.get()) + "/poster";
-    MarksView view = views.marks(practice.get(), Showing.of(visit), path);
+    MarksView view = views.poster(practice.get(), Showing.of(visit));
     pages.show(visit, "marks/poster", text("page.poster.title", view.practice()), view);
   }
 

@@ -53,7 +53,17 @@ final class MarkViews {
     return new PracticesView(missing, cards);
   }
 
-  MarksView marks(Practice practice, Showing showing, String path) {
+  /** All marks of a practice, as its page has them. */
+  MarksView marks(Practice practice, Showing showing) {
+    return marks(practice, showing, path(practice), showing.sight() == Sight.NIGHT);
+  }
+
+  /** The same as its poster has them: each with its light, also by day. */
+  MarksView poster(Practice practice, Showing showing) {
+    return marks(practice, showing, path(practice) + "/poster", true);
+  }
+
+  private MarksView marks(Practice practice, Showing showing, String path, boolean lights) {
     return new MarksView(
         wording.name(practice),
         showing.wall(),
@@ -63,19 +73,19 @@ final class MarkViews {
         showing.switches(path, wording),
         Practice.values().stream().map(each -> link(each, showing, each.equals(practice))).toList(),
         Link.to(wording.text("page.marks.poster"), showing.address(path(practice) + "/poster")),
-        groups(practice, showing));
+        groups(practice, showing, lights));
   }
 
   private Link link(Practice practice, Showing showing, boolean current) {
     return new Link(wording.name(practice), showing.address(path(practice)), current);
   }
 
-  private List<CardGroup> groups(Practice practice, Showing showing) {
+  private List<CardGroup> groups(Practice practice, Showing showing, boolean lights) {
     Map<MarkGroup, List<MarkCard>> byGroup = new EnumMap<>(MarkGroup.class);
     for (MarkDescription each : practice.marks()) {
       byGroup
           .computeIfAbsent(each.group(), any -> new ArrayList<>())
-          .add(card(practice, each, showing));
+          .add(card(practice, each, showing, lights));
     }
     List<CardGroup> groups = new ArrayList<>();
     byGroup.forEach(
@@ -83,12 +93,12 @@ final class MarkViews {
     return groups;
   }
 
-  private MarkCard card(Practice practice, MarkDescription mark, Showing showing) {
+  private MarkCard card(Practice practice, MarkDescription mark, Showing showing, boolean light) {
     return new MarkCard(
         words.name(mark),
         showing.address(path(practice, mark)),
         MarkPictures.of(practice, mark, showing, IN_ROWS),
-        showing.sight() == Sight.NIGHT ? words.firstLight(mark) : "");
+        light ? words.firstLight(mark) : "");
   }
 
   /** The marks in the order in which the page of the practice shows them. */
@@ -182,8 +192,9 @@ final class MarkViews {
   }
 
   private List<MarkCard> regional(Practice practice, Showing showing) {
+    boolean light = showing.sight() == Sight.NIGHT;
     return BY_REGION.stream()
-        .map(kind -> card(practice, practice.mark(kind).orElseThrow(), showing))
+        .map(kind -> card(practice, practice.mark(kind).orElseThrow(), showing, light))
         .toList();
   }
 
