@@ -149,37 +149,10 @@ public record Assembly(List<Slot> slots, Map<Feature, String> parts, List<Belief
     return wrong;
   }
 
-  /**
-   * Wrong parts are put down to the belief that explains most of them; among equals to the one that
-   * speaks against fewest of the parts given, then to the first.
-   */
+  /** Wrong parts are put down to the belief that explains them best. */
   @Override
   public Grade grade(String given) {
-    Map<Feature, Part> wrong = wrong(given);
-    if (wrong.isEmpty()) {
-      return Grade.RIGHT;
-    }
-    @Nullable Belief best = null;
-    for (Belief each : beliefs) {
-      int more = explained(each, wrong) - (best == null ? 0 : explained(best, wrong));
-      boolean closer = best != null && missed(each, given) < missed(best, given);
-      if (more > 0 || (more == 0 && closer)) {
-        best = each;
-      }
-    }
-    return best == null ? Grade.UNEXPLAINED : new Grade(best.misconception(), best.mistook());
-  }
-
-  private static int explained(Belief belief, Map<Feature, Part> wrong) {
-    int explained = 0;
-    for (Map.Entry<Feature, Part> each : wrong.entrySet()) {
-      explained += each.getValue().value().equals(belief.parts().get(each.getKey())) ? 1 : 0;
-    }
-    return explained;
-  }
-
-  private int missed(Belief belief, String given) {
-    return belief.parts().size() - explained(belief, parts(given));
+    return new WrongAssembly(parts(given), wrong(given)).grade(beliefs);
   }
 
   /**

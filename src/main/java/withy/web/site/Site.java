@@ -14,6 +14,7 @@ import withy.web.pages.instructor.AccountPages;
 import withy.web.pages.instructor.ClassPages;
 import withy.web.pages.instructor.ComposePages;
 import withy.web.pages.instructor.ReviewPages;
+import withy.web.pages.learner.AnswerPages;
 import withy.web.pages.learner.DrillPages;
 import withy.web.pages.learner.JoinPages;
 import withy.web.pages.lights.LightPages;
@@ -38,7 +39,8 @@ public final class Site implements RouteGroup {
     this.groups =
         List.of(
             new JoinPages(pages, useCases, limits),
-            new DrillPages(pages, useCases, limits, metrics, clock),
+            new DrillPages(pages, useCases, clock),
+            new AnswerPages(pages, useCases, limits, metrics, clock),
             new AccountPages(pages, useCases, limits),
             new ClassPages(pages, useCases),
             new ComposePages(pages, useCases, drillSets),

@@ -3,50 +3,35 @@ package withy.web.pages.learner;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
-import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
 import withy.usecase.Feedback;
-import withy.usecase.Given;
 import withy.usecase.IssuedItem;
 import withy.usecase.LearnerCaller;
 import withy.usecase.ListAssignments.OwnAssignment;
 import withy.usecase.Reason;
 import withy.usecase.Refused;
 import withy.usecase.UseCases;
-import withy.web.Declined;
-import withy.web.Fault;
-import withy.web.Limits;
-import withy.web.Metrics;
 import withy.web.Role;
 import withy.web.Route;
 import withy.web.RouteGroup;
 import withy.web.Visit;
-import withy.web.pages.FieldProblem;
-import withy.web.pages.Form;
 import withy.web.pages.PageRenderer;
 
-/** The pages on which a learner drills. */
+/** The pages that a learner reads: drills, the next item, and what came of an answer. */
 public final class DrillPages implements RouteGroup {
-  private static final String STILL = "still";
-
   private final PageRenderer pages;
   private final UseCases useCases;
-  private final Limits limits;
-  private final Metrics metrics;
   private final Clock clock;
-  private final DrillViews views;
-  private final Problems problems;
+  private final DrillViews drills;
+  private final FeedbackViews feedback;
+  private final ItemPage itemPage;
 
-  public DrillPages(
-      PageRenderer pages, UseCases useCases, Limits limits, Metrics metrics, Clock clock) {
+  public DrillPages(PageRenderer pages, UseCases useCases, Clock clock) {
     this.pages = pages;
     this.useCases = useCases;
-    this.limits = limits;
-    this.metrics = metrics;
     this.clock = clock;
-    this.views = new DrillViews(pages);
-    this.problems = new Problems(pages.wording());
+    this.drills = new DrillViews(pages);
+    this.feedback = new FeedbackViews(pages.wording());
+    this.itemPage = new ItemPage(pages, useCases, clock);
   }
 
   @Override
@@ -54,14 +39,13 @@ public final class DrillPages implements RouteGroup {
     return List.of(
         Route.get("/drills", Role.LEARNER, this::drills),
         Route.get("/drills/{assignment}", Role.LEARNER, this::next),
-        Route.post("/drills/{assignment}/answers", Role.LEARNER, this::answer),
         Route.get("/drills/{assignment}/items/{item}", Role.LEARNER, this::feedback));
   }
 
   private void drills(Visit visit) {
     LearnerCaller learner = visit.learner();
     DrillsView view =
-        views.drills(
+        drills.drills(
             useCases.openClass().of(learner).name(),
             useCases.listAssignments().of(learner),
             useCases.ownStanding().of(learner),
@@ -70,80 +54,22 @@ public final class DrillPages implements RouteGroup {
   }
 
   private void next(Visit visit) {
-    OwnAssignment assignment = assignment(visit);
+    OwnAssignment assignment = itemPage.assignment(visit);
     Optional<IssuedItem> item = useCases.nextItem().next(visit.learner(), assignment.id());
     if (item.isPresent()) {
-      String response = UUID.randomUUID().toString();
-      ItemView view = item(visit, assignment, item.get(), response, TypedAnswer.NONE);
-      pages.show(visit, "drill/item", title(view), view);
+      itemPage.show(visit, assignment, item.get());
     } else {
-      EndView view = views.end(assignment, useCases.ownStanding().of(visit.learner()));
+      EndView view = drills.end(assignment, useCases.ownStanding().of(visit.learner()));
       pages.show(visit, "drill/end", text("page.end.heading"), view);
     }
   }
 
-  private void answer(Visit visit) {
-    limits.response(visit.learner().id());
-    Form form = Form.of(visit);
-    OwnAssignment assignment = assignment(visit);
-    String item = form.text("item");
-    TypedAnswer typed = TypedAnswer.of(form);
-    if (typed.isNothing() || typed.saysTwoThings()) {
-      askAgain(visit, form, assignment, each -> problems.missing(each, typed));
-      return;
-    }
-    try {
-      take(visit.learner(), form, item, typed.given());
-      visit.goTo(feedbackOf(assignment, item));
-    } catch (Refused refused) {
-      settle(visit, form, refused, assignment);
-    }
-  }
-
-  private void take(LearnerCaller learner, Form form, String item, @Nullable Given given) {
-    UUID response = response(form);
-    long shown = shownMillis(form);
-    if (!useCases.answerItem().answer(learner, response, item, given, shown).repeated()) {
-      metrics.count("answers");
-    }
-  }
-
-  /** An item that was answered before shows what came of it; one that is gone, the next. */
-  private void settle(Visit visit, Form form, Refused refused, OwnAssignment assignment) {
-    switch (refused.reason()) {
-      case ALREADY_ANSWERED -> visit.goTo(feedbackOf(assignment, form.text("item")));
-      case UNKNOWN_OPTION -> visit.goTo("/drills/" + assignment.id());
-      case NO_NUMBER, OTHER_UNIT -> {
-        Object unit = refused.details().get(0);
-        askAgain(visit, form, assignment, i -> problems.unreadable(refused.reason(), unit));
-      }
-      case INCOMPLETE_ANSWER ->
-          askAgain(visit, form, assignment, i -> problems.missing(i, TypedAnswer.of(form)));
-      default -> throw refused;
-    }
-  }
-
-  private void askAgain(
-      Visit visit,
-      Form form,
-      OwnAssignment assignment,
-      Function<IssuedItem, List<FieldProblem>> wrong) {
-    Optional<IssuedItem> item = useCases.nextItem().next(visit.learner(), assignment.id());
-    if (item.isEmpty() || !item.get().id().equals(form.text("item"))) {
-      visit.goTo("/drills/" + assignment.id());
-      return;
-    }
-    TypedAnswer typed = TypedAnswer.of(form);
-    ItemView view = item(visit, assignment, item.get(), form.text("response"), typed);
-    pages.showAgain(visit, "drill/item", title(view), view, wrong.apply(item.get()));
-  }
-
   private void feedback(Visit visit) {
-    OwnAssignment assignment = assignment(visit);
+    OwnAssignment assignment = itemPage.assignment(visit);
     String item = visit.context().pathParam("item");
-    Feedback feedback;
+    Feedback answered;
     try {
-      feedback = useCases.answerItem().feedback(visit.learner(), item);
+      answered = useCases.answerItem().feedback(visit.learner(), item);
     } catch (Refused refused) {
       if (refused.reason() == Reason.NOT_ANSWERED) {
         visit.goTo("/drills/" + assignment.id());
@@ -151,63 +77,11 @@ public final class DrillPages implements RouteGroup {
       }
       throw refused;
     }
-    FeedbackView view = views.feedback(assignment, feedback);
+    FeedbackView view = feedback.feedback(assignment, answered);
     pages.show(visit, "drill/feedback", view.verdict(), view);
   }
 
-  private ItemView item(
-      Visit visit,
-      OwnAssignment assignment,
-      IssuedItem item,
-      String responseId,
-      TypedAnswer typed) {
-    boolean still = STILL.equals(visit.context().queryParam("light"));
-    return views.item(assignment, item, responseId, clock.millis(), still, typed);
-  }
-
-  private String title(ItemView view) {
-    return text("page.item.title", view.title(), view.place());
-  }
-
-  private OwnAssignment assignment(Visit visit) {
-    String id = visit.context().pathParam("assignment");
-    return useCases.listAssignments().of(visit.learner()).stream()
-        .filter(each -> each.id().equals(id))
-        .findFirst()
-        .orElseThrow(() -> Declined.of(Fault.UNKNOWN_ASSIGNMENT));
-  }
-
-  private static String feedbackOf(OwnAssignment assignment, String item) {
-    return "/drills/" + assignment.id() + "/items/" + item;
-  }
-
-  private static UUID response(Form form) {
-    try {
-      return UUID.fromString(form.text("response"));
-    } catch (IllegalArgumentException malformed) {
-      throw Declined.field(Fault.MALFORMED_FIELD, "response");
-    }
-  }
-
-  /** As the script measured it, else from the time at which the page was made. */
-  private long shownMillis(Form form) {
-    long measured = number(form.text("shownMs"));
-    if (measured >= 0) {
-      return measured;
-    }
-    long since = number(form.text("shownAt"));
-    return since < 0 ? 0 : Math.max(0, clock.millis() - since);
-  }
-
-  private static long number(String typed) {
-    try {
-      return Long.parseLong(typed);
-    } catch (NumberFormatException none) {
-      return -1;
-    }
-  }
-
-  private String text(String key, Object... arguments) {
-    return pages.wording().text(key, arguments);
+  private String text(String key) {
+    return pages.wording().text(key);
   }
 }

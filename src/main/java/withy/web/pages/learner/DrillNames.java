@@ -1,0 +1,16 @@
+package withy.web.pages.learner;
+
+import withy.usecase.IssuedItem;
+import withy.usecase.ListAssignments.OwnAssignment;
+import withy.wording.Wording;
+
+/** What a drill is called, and a place in it. */
+record DrillNames(Wording wording) {
+  String title(OwnAssignment drill) {
+    return drill.title().isEmpty() ? wording.text("page.drills.untitled") : drill.title();
+  }
+
+  String place(OwnAssignment drill, IssuedItem issued) {
+    return wording.text("page.item.place", issued.position() + 1, drill.length());
+  }
+}

@@ -1,0 +1,88 @@
+package withy.web.pages.learner;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import withy.core.item.Assembly;
+import withy.core.item.Form;
+import withy.core.item.Item;
+import withy.core.item.Quantity;
+import withy.core.scenario.RangeLookout;
+import withy.web.pages.ItemPictures;
+import withy.wording.Wording;
+
+/** The pictures that show what came of an answer, each with its caption. */
+final class FeedbackPictures {
+  private final Wording wording;
+  private final ItemPictures pictures;
+  private final AnswerViews answers;
+
+  FeedbackPictures(Wording wording, ItemPictures pictures, AnswerViews answers) {
+    this.wording = wording;
+    this.pictures = pictures;
+    this.answers = answers;
+  }
+
+  /**
+   * What was seen, or put together; then the ways past it, or the mark that it was taken for.
+   *
+   * @param chosen null for "not sure"
+   */
+  List<Shown> of(Item item, @Nullable String chosen) {
+    if (item.answer() instanceof Assembly assembly) {
+      return marks(assembly, chosen);
+    }
+    String value = item.answer() instanceof Quantity ? null : chosen;
+    boolean wrong = value != null && !value.equals(item.key());
+    List<Shown> shown = new ArrayList<>();
+    shown.add(new Shown(wording.text(seen(item)), pictures.seen(item)));
+    pictures
+        .ways(item, value)
+        .ifPresent(plan -> shown.add(new Shown(wording.text(ways(item, wrong)), plan)));
+    if (wrong && value != null) {
+      String named = wording.text("page.feedback.named", answers.said(item, value));
+      pictures.takenFor(item, value).ifPresent(svg -> shown.add(new Shown(named, svg)));
+    }
+    return shown;
+  }
+
+  private static String seen(Item item) {
+    if (item.scenario().lookout() instanceof RangeLookout range) {
+      return range.visibility() == null ? "page.feedback.horizon" : "page.feedback.luminous-ranges";
+    }
+    if (item.scenario().lookout() != null) {
+      return "page.feedback.sectors";
+    }
+    return switch (item.form()) {
+      case DIRECTION -> "page.feedback.angle";
+      case NUMBER -> "page.feedback.channel";
+      default -> "page.feedback.mark";
+    };
+  }
+
+  /** The mark as it was put together, if it was not right, and the right one. */
+  private List<Shown> marks(Assembly assembly, @Nullable String chosen) {
+    List<Shown> shown = new ArrayList<>();
+    if (chosen != null && !chosen.equals(assembly.key())) {
+      shown(shown, "page.feedback.assembled", assembly, chosen);
+    }
+    shown(shown, "page.feedback.right-mark", assembly, assembly.key());
+    return shown;
+  }
+
+  private void shown(List<Shown> shown, String caption, Assembly assembly, String given) {
+    assembly
+        .appearance(given)
+        .ifPresent(mark -> shown.add(new Shown(wording.text(caption), pictures.mark(mark))));
+  }
+
+  private static String ways(Item item, boolean wrong) {
+    if (item.form() == Form.CHANNEL_CHOICE) {
+      return wrong ? "page.feedback.both-ways-junction" : "page.feedback.way-junction";
+    }
+    if (item.form() == Form.LEADING) {
+      return wrong ? "page.feedback.both-ways-line" : "page.feedback.way-line";
+    }
+    return wrong ? "page.feedback.both-ways" : "page.feedback.way";
+  }
+}
