@@ -10,6 +10,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import withy.core.Term;
 import withy.core.geometry.Bearing;
 import withy.core.item.Message;
+import withy.core.light.LightCharacter;
 import withy.core.mark.Region;
 
 /**
@@ -88,6 +89,9 @@ public final class Wording {
     }
     if (argument instanceof Bearing bearing) {
       return degrees(bearing);
+    }
+    if (argument instanceof LightCharacter light) {
+      return new LightWords(this).phases(light);
     }
     if (argument instanceof Region region) {
       return region.name();

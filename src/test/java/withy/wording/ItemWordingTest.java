@@ -88,7 +88,8 @@ class ItemWordingTest {
     for (Item item : items()) {
       for (Message each : messages(item)) {
         String text = ENGLISH.text(each);
-        assertThat(sentences(text)).as(text).allMatch(sentence -> words(sentence) <= 20);
+        boolean list = each.key().equals("option.rhythm"); // phase by phase, no sentence
+        assertThat(sentences(text)).as(text).allMatch(said -> list || words(said) <= 20);
         assertThat(text).doesNotContain("{", "}", "null").doesNotContainIgnoringCase("invalid");
       }
     }

@@ -162,7 +162,7 @@ final class LightWriter implements ItemWriter {
   }
 
   private static Message inSeconds(String value) {
-    return RhythmWords.of(light(value).timeline());
+    return Message.of("option.rhythm", light(value));
   }
 
   /** A character reads the same in every language. */
