@@ -55,7 +55,9 @@ public final class ItemWording {
     if (situation.waters() != null) {
       facts.add(wording.name(situation.waters()));
     }
-    facts.add(wording.text("fact.heading", situation.heading()));
+    if (isSteered(item)) {
+      facts.add(wording.text("fact.heading", situation.heading()));
+    }
     if (situation.travel() != Travel.NONE && situation.setting() == null) {
       facts.add(wording.text("fact.travel." + situation.travel().id()));
     }
@@ -64,5 +66,13 @@ public final class ItemWording {
     }
     facts.add(wording.text("fact.time." + situation.time().id()));
     return List.copyOf(facts);
+  }
+
+  /** Whether it matters where the boat heads: not where a mark or a light is looked at alone. */
+  private static boolean isSteered(Item item) {
+    return switch (item.form()) {
+      case IDENTIFY, ASSEMBLE, REGULATORY, LIGHT -> false;
+      default -> true;
+    };
   }
 }

@@ -64,8 +64,8 @@ final class LightWriter implements ItemWriter {
         task,
         scenario,
         Message.of("prompt.light"),
-        new Option(key, text(key), null, null),
-        Distractors.of(task, Form.LIGHT, scenario, key).options(LightWriter::text));
+        new Option(key, text(key), null, null).showing(light(key)),
+        showing(Distractors.of(task, Form.LIGHT, scenario, key).options(LightWriter::text)));
   }
 
   /** From the character to the rhythm, among strips. */
@@ -79,22 +79,41 @@ final class LightWriter implements ItemWriter {
         scenario,
         Message.of("prompt.light.rhythm", shown(scenario).shortNotation()),
         new Option(key, inSeconds(key), null, null).showing(light(key)),
-        wrong.stream().map(each -> each.showing(light(each.value()))).toList());
+        showing(wrong));
+  }
+
+  private static List<Option> showing(List<Option> options) {
+    return options.stream().map(each -> each.showing(light(each.value()))).toList();
   }
 
   /** From the character on the chart to one of several lights in sight. */
   private static Draft which(Task task) {
-    Scenario scenario = LightScene.around(task, scenario(task, lit(task.practice())));
-    while (scenario.marks().size() < LEAST_IN_SIGHT) {
-      scenario = LightScene.around(task, scenario(task, lit(task.practice())));
-    }
+    Scenario scenario = inSight(task);
     String key = LightScene.value(scenario.mark());
+    List<Option> wrong =
+        Distractors.of(task, Form.LIGHT, scenario, key).options(LightWriter::bearing);
     return draft(
         task,
         scenario,
         Message.of("prompt.light.which", shown(scenario).shortNotation()),
-        new Option(key, bearing(key), null, null),
-        Distractors.of(task, Form.LIGHT, scenario, key).options(LightWriter::bearing));
+        seen(new Option(key, bearing(key), null, null), scenario),
+        wrong.stream().map(each -> seen(each, scenario)).toList());
+  }
+
+  private static Scenario inSight(Task task) {
+    Scenario scenario;
+    do {
+      scenario = LightScene.around(task, scenario(task, lit(task.practice())));
+    } while (scenario.marks().size() < LEAST_IN_SIGHT);
+    return scenario;
+  }
+
+  private static Option seen(Option option, Scenario scenario) {
+    return scenario.marks().stream()
+        .filter(each -> LightScene.value(each).equals(option.value()))
+        .findFirst()
+        .map(each -> option.showing(LightScene.light(each)))
+        .orElseThrow();
   }
 
   private static Message bearing(String value) {

@@ -9,7 +9,7 @@ import withy.core.light.LightCharacter;
  * @param value without space or equals sign
  * @param misconception the belief that leads to it; null on the key and there only
  * @param mistook what that belief got wrong here; null on the key and there only
- * @param rhythm the light whose rhythm is shown in place of a name; null where the text says all
+ * @param rhythm the light whose rhythm it stands for; null where it stands for none
  */
 public record Option(
     String value,
@@ -35,7 +35,7 @@ public record Option(
     this(value, text, misconception, mistook, null);
   }
 
-  /** The same option, shown as the rhythm of a light. */
+  /** The same option, standing for the rhythm of a light. */
   Option showing(LightCharacter light) {
     return new Option(value, text, misconception, mistook, light);
   }

@@ -15,7 +15,7 @@ import withy.core.light.LightCharacter;
 import withy.core.light.LightTimeline;
 import withy.core.mark.Appearance;
 import withy.core.mark.MarkLook;
-import withy.core.mark.MarkingRules;
+import withy.core.scenario.LightQuestion;
 import withy.core.scenario.Lookout;
 import withy.core.scenario.RangeLookout;
 import withy.core.scenario.View;
@@ -23,6 +23,7 @@ import withy.drawing.ItemPicture;
 import withy.drawing.Lettering;
 import withy.drawing.LightStrip;
 import withy.drawing.MarkDrawing;
+import withy.drawing.PartDrawing;
 import withy.drawing.Svg;
 import withy.wording.Wording;
 
@@ -36,10 +37,10 @@ public final class ItemPictures {
 
   /**
    * What a learner sees when asked: the view and, where it adds something, the plan; nothing where
-   * a mark is to be put together.
+   * a mark is to be put together, or the pictures are the options.
    */
   public List<Svg> asked(Item item) {
-    if (item.answer() instanceof Assembly) {
+    if (item.answer() instanceof Assembly || asks(item, LightQuestion.RHYTHM)) {
       return List.of();
     }
     ItemPicture drawn = ItemPicture.question(item);
@@ -53,6 +54,9 @@ public final class ItemPictures {
 
   /** One picture to stand beside words that say what it is: a mark alone, as large as it goes. */
   public Svg small(Item item) {
+    if (asks(item, LightQuestion.RHYTHM)) {
+      return ItemPicture.answered(item, null).view();
+    }
     if (item.answer() instanceof Assembly assembly) {
       return assembly
           .appearance(assembly.key())
@@ -70,13 +74,35 @@ public final class ItemPictures {
 
   /** A part of a mark to be put together; empty where words say more than a picture. */
   public Optional<Svg> part(Feature feature, Part part) {
-    return feature == Feature.LIGHT
-        ? Optional.empty()
-        : Optional.ofNullable(part.look()).map(each -> MarkDrawing.near(each, null));
+    return Optional.ofNullable(part.look())
+        .flatMap(
+            look ->
+                switch (feature) {
+                  case BODY -> Optional.of(PartDrawing.body(look));
+                  case COLOURS -> Optional.of(PartDrawing.colours(look));
+                  case TOPMARK -> Optional.of(PartDrawing.topmark(look));
+                  case LIGHT -> Optional.empty();
+                });
   }
 
-  /** The strip of an option that is shown as a rhythm; empty where its words say all. */
+  /**
+   * The strip of an option that is chosen by its rhythm, or stands in for a light that was stopped;
+   * empty where its rhythm is what is asked, or there is none.
+   */
   public Optional<Svg> option(Item item, Option option) {
+    boolean stopped = asks(item, LightQuestion.WHICH_LIGHT);
+    return stopped || asks(item, LightQuestion.RHYTHM)
+        ? strip(item, option, !stopped)
+        : Optional.empty();
+  }
+
+  /** The strip of the light that an option stands for, its colour named; empty if for none. */
+  public Optional<Svg> strip(Item item, Option option) {
+    return strip(item, option, true).map(svg -> svg.named(wording.text("page.picture.strip")));
+  }
+
+  /** All strips of an item show the same time. */
+  private static Optional<Svg> strip(Item item, Option option, boolean letters) {
     List<LightTimeline> all =
         item.options().stream()
             .map(Option::rhythm)
@@ -84,9 +110,13 @@ public final class ItemPictures {
             .map(LightCharacter::timeline)
             .toList();
     return Optional.ofNullable(option.rhythm())
-        .map(
-            light ->
-                LightStrip.alone(light.timeline(), LightStrip.span(all), Lettering.ENGLISH, true));
+        .map(LightCharacter::timeline)
+        .map(each -> LightStrip.alone(each, LightStrip.span(all), Lettering.ENGLISH, letters));
+  }
+
+  /** Whether the item asks this about a light. */
+  public static boolean asks(Item item, LightQuestion question) {
+    return item.scenario().question() == question;
   }
 
   /** A mark by day. */
@@ -110,30 +140,26 @@ public final class ItemPictures {
         .map(plan -> plan.named(wording.text("page.picture.answered-plan")));
   }
 
-  /** The mark that the learner took it for; empty where the item asks for no kind of mark. */
+  /**
+   * The mark that the learner took it for, at night the strip of its light; empty where the item
+   * asks for no kind of mark.
+   */
   public Optional<Svg> takenFor(Item item, String chosen) {
-    if (item.form() != Form.IDENTIFY && item.form() != Form.LIGHT) {
-      return Optional.empty();
-    }
-    return item.scenario().practice().kinds().stream()
-        .filter(kind -> kind.id().equals(chosen))
-        .findFirst()
-        .flatMap(kind -> drawn(MarkingRules.look(item.scenario().practice(), kind), item))
+    return TakenFor.of(item, chosen)
+        .flatMap(mark -> drawn(mark.look(), item))
         .map(svg -> svg.named(name(item)));
   }
 
   private static Optional<Svg> drawn(MarkLook look, Item item) {
     View view = item.scenario().situation().view();
     if (view == View.LIGHT) {
-      return look.lights().stream().findFirst().map(ItemPictures::light);
+      return look.lights().stream()
+          .findFirst()
+          .map(light -> LightStrip.of(light.timeline(), Lettering.ENGLISH, true));
     }
     Appearance appearance = look.typical();
     return Optional.of(
         view == View.NEAR ? MarkDrawing.near(appearance, null) : MarkDrawing.distant(appearance));
-  }
-
-  private static Svg light(LightCharacter light) {
-    return MarkDrawing.night(light.timeline(), Lettering.ENGLISH, true);
   }
 
   private String name(Item item) {

@@ -1,7 +1,6 @@
 package withy.web.pages.instructor;
 
 import java.util.List;
-import withy.core.item.Assembly;
 import withy.core.item.Grade;
 import withy.core.item.Item;
 import withy.core.item.Misconception;
@@ -30,11 +29,10 @@ final class Specimens {
         shown(item), wording.name(item.measures()), items.prompt(item), items.facts(item), options);
   }
 
-  /** What a learner sees, and in place of nothing the mark that is right. */
+  /** What a learner sees, and in place of nothing the mark or the light that is right. */
   private List<Svg> shown(Item item) {
-    return item.answer() instanceof Assembly assembly
-        ? assembly.appearance(assembly.key()).map(pictures::mark).stream().toList()
-        : pictures.asked(item);
+    List<Svg> asked = pictures.asked(item);
+    return asked.isEmpty() ? List.of(pictures.small(item)) : asked;
   }
 
   private KeyedOption keyed(Item item, String given) {

@@ -2,12 +2,19 @@ package withy.web.pages.learner;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import withy.core.item.Assembly;
+import withy.core.item.Choice;
 import withy.core.item.Form;
 import withy.core.item.Item;
+import withy.core.item.Option;
 import withy.core.item.Quantity;
+import withy.core.scenario.LightQuestion;
 import withy.core.scenario.RangeLookout;
+import withy.core.scenario.View;
+import withy.drawing.Svg;
 import withy.web.pages.ItemPictures;
 import withy.wording.Wording;
 
@@ -35,13 +42,15 @@ final class FeedbackPictures {
     String value = item.answer() instanceof Quantity ? null : chosen;
     boolean wrong = value != null && !value.equals(item.key());
     List<Shown> shown = new ArrayList<>();
-    shown.add(new Shown(wording.text(seen(item)), pictures.seen(item)));
+    shown.add(Shown.of(wording.text(seen(item)), pictures.seen(item)));
     pictures
         .ways(item, value)
-        .ifPresent(plan -> shown.add(new Shown(wording.text(ways(item, wrong)), plan)));
+        .ifPresent(plan -> shown.add(Shown.of(wording.text(ways(item, wrong)), plan)));
+    shown.addAll(lights(item, value));
     if (wrong && value != null) {
       String named = wording.text("page.feedback.named", answers.said(item, value));
-      pictures.takenFor(item, value).ifPresent(svg -> shown.add(new Shown(named, svg)));
+      boolean strip = item.scenario().situation().view() == View.LIGHT;
+      pictures.takenFor(item, value).ifPresent(svg -> shown.add(new Shown(named, svg, strip)));
     }
     return shown;
   }
@@ -53,11 +62,36 @@ final class FeedbackPictures {
     if (item.scenario().lookout() != null) {
       return "page.feedback.sectors";
     }
+    if (ItemPictures.asks(item, LightQuestion.RHYTHM)) {
+      return "page.feedback.charted";
+    }
     return switch (item.form()) {
       case DIRECTION -> "page.feedback.angle";
       case NUMBER -> "page.feedback.channel";
       default -> "page.feedback.mark";
     };
+  }
+
+  /** The light that is right and the one that was chosen, where options stand for lights. */
+  private List<Shown> lights(Item item, @Nullable String chosen) {
+    List<Shown> shown = new ArrayList<>();
+    if (item.answer() instanceof Choice && chosen != null && !chosen.equals(item.key())) {
+      light(item, item.key(), "page.feedback.right-light").ifPresent(shown::add);
+      light(item, chosen, "page.feedback.chosen-light").ifPresent(shown::add);
+    }
+    return shown;
+  }
+
+  private Optional<Shown> light(Item item, String value, String caption) {
+    return item.options().stream()
+        .filter(each -> each.value().equals(value) && each.rhythm() != null)
+        .findFirst()
+        .flatMap(each -> pictures.strip(item, each).map(svg -> strip(caption, each, svg)));
+  }
+
+  private Shown strip(String caption, Option option, Svg svg) {
+    String light = Objects.requireNonNull(option.rhythm()).shortNotation();
+    return new Shown(wording.text(caption, light), svg, true);
   }
 
   /** The mark as it was put together, if it was not right, and the right one. */
@@ -73,7 +107,7 @@ final class FeedbackPictures {
   private void shown(List<Shown> shown, String caption, Assembly assembly, String given) {
     assembly
         .appearance(given)
-        .ifPresent(mark -> shown.add(new Shown(wording.text(caption), pictures.mark(mark))));
+        .ifPresent(mark -> shown.add(Shown.of(wording.text(caption), pictures.mark(mark))));
   }
 
   private static String ways(Item item, boolean wrong) {

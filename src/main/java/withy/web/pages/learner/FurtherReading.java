@@ -11,11 +11,11 @@ import withy.core.item.Item;
 import withy.core.light.LightCharacter;
 import withy.core.light.LightNotationException;
 import withy.core.mark.MarkDescription;
-import withy.core.mark.MarkKind;
 import withy.core.mark.Practice;
 import withy.core.scenario.SightedMark;
 import withy.web.pages.Address;
 import withy.web.pages.Link;
+import withy.web.pages.TakenFor;
 import withy.wording.Wording;
 
 /** What to read on in the reference once an item is answered. */
@@ -37,19 +37,10 @@ final class FurtherReading {
     if (!item.scenario().marks().isEmpty()) {
       SightedMark asked = item.scenario().mark();
       practice.mark(asked.kind(), asked.appearance()).ifPresent(marks::add);
-      takenFor(item, chosen).flatMap(practice::mark).ifPresent(marks::add);
+      TakenFor.of(item, chosen).ifPresent(marks::add);
     }
     marks.forEach(mark -> links.add(page(practice, mark)));
     return links;
-  }
-
-  private static Optional<MarkKind> takenFor(Item item, @Nullable String chosen) {
-    return item.form() != Form.IDENTIFY && item.form() != Form.LIGHT
-        ? Optional.empty()
-        : item.scenario().practice().kinds().stream()
-            .filter(kind -> kind.id().equals(chosen))
-            .filter(kind -> !kind.equals(item.scenario().mark().kind()))
-            .findFirst();
   }
 
   private Link page(Practice practice, MarkDescription mark) {

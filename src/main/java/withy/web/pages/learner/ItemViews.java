@@ -55,13 +55,14 @@ final class ItemViews {
     return new Choice(
         offered.token(),
         items.option(offered.option()),
-        pictures.option(item, offered.option()).orElse(null));
+        pictures.option(item, offered.option()).orElse(null),
+        ItemPictures.asks(item, LightQuestion.WHICH_LIGHT));
   }
 
   /** Whether there is a light in the picture that can be stopped. */
   private static boolean isFlashing(Item item) {
     return item.scenario().situation().view() == View.LIGHT
-        && item.scenario().question() != LightQuestion.RHYTHM
+        && !ItemPictures.asks(item, LightQuestion.RHYTHM)
         && item.scenario().lookout() == null
         && !(item.answer() instanceof Assembly);
   }
