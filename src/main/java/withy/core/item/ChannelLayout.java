@@ -53,6 +53,9 @@ final class ChannelLayout {
 
   private @Nullable Scenario scenario() {
     List<Numbered> numbered = new ArrayList<>(numbered(chance.pick(PLANS)));
+    if (!growing(numbered)) {
+      return null;
+    }
     if (travel == Travel.AGAINST) {
       Collections.reverse(numbered);
     }
@@ -102,18 +105,36 @@ final class ChannelLayout {
     return colour == Colour.RED ? Colour.GREEN : Colour.RED;
   }
 
-  /** Marks one after the other, each hand counted by itself. */
+  /** Marks one after the other, each hand counted by itself; the later one begins in step. */
   private List<Numbered> staggered(List<Colour> colours) {
-    int red = 2 * chance.between(1, 6);
-    int green = red + (chance.oneIn(2) ? 1 : -1);
+    int last = chance.between(1, 12);
+    @Nullable Integer red = null;
+    @Nullable Integer green = null;
     List<Numbered> marks = new ArrayList<>(colours.size());
     for (Colour each : colours) {
-      boolean isRed = each == Colour.RED;
-      marks.add(new Numbered(each, isRed ? red : green, marks.size()));
-      red += isRed ? 2 : 0;
-      green += isRed ? 0 : 2;
+      @Nullable Integer own = each == Colour.RED ? red : green;
+      last = own == null ? next(last, each) : own + 2;
+      red = each == Colour.RED ? Integer.valueOf(last) : red;
+      green = each == Colour.GREEN ? Integer.valueOf(last) : green;
+      marks.add(new Numbered(each, last, marks.size()));
     }
     return marks;
+  }
+
+  /** The next number after one that a colour may bear. */
+  private static int next(int number, Colour colour) {
+    boolean fits = (number + 1) % 2 == 0 == (colour == Colour.RED);
+    return number + (fits ? 1 : 2);
+  }
+
+  /** Where one hand gets ahead of the other, a channel would leave out numbers: not asked about. */
+  private static boolean growing(List<Numbered> marks) {
+    for (int i = 1; i < marks.size(); i++) {
+      if (marks.get(i).number() <= marks.get(i - 1).number()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Stations with both marks or, among them, one alone: its pair's number is then left out. */

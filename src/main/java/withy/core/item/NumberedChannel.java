@@ -12,8 +12,9 @@ import withy.core.scenario.SightedMark;
 
 /**
  * The numbered marks of a channel from its seaward end inward, one of them without its number, as
- * they are read off a scenario. Numbers grow inward by two on each hand; they are left out only
- * where that keeps the numbers of pairs in step, odd and the even one after it (33 CFR 62.43).
+ * they are read off a scenario. Numbers grow inward by two on each hand, and from mark to mark over
+ * both hands; they are left out only where that keeps the numbers of pairs in step, odd and the
+ * even one after it (33 CFR 62.43).
  */
 final class NumberedChannel {
   /** Marks of both hands this near to each other along the channel are a pair, in metres. */
@@ -54,12 +55,25 @@ final class NumberedChannel {
     if (pair != null) {
       return colour() == Colour.RED ? pair + 1 : pair - 1;
     }
+    @Nullable Integer counted = counted();
+    return counted != null && inStep(counted) ? counted : null;
+  }
+
+  /** What the marks of its own hand say. */
+  private @Nullable Integer counted() {
     @Nullable Integer outer = outer();
     @Nullable Integer inner = inner();
     if (outer == null || inner == null) {
       return outer != null ? plus(outer, 2) : plus(inner, -2);
     }
     return outer + 2 == inner - 2 ? plus(outer, 2) : null;
+  }
+
+  /** Whether it lies between those of the other hand: else a number was left out, or is missing. */
+  private boolean inStep(int number) {
+    @Nullable Integer outer = nearest(-1, true);
+    @Nullable Integer inner = nearest(1, true);
+    return (outer == null || outer < number) && (inner == null || number < inner);
   }
 
   /** The number of the mark of the other hand abreast of it; null where it stands alone. */

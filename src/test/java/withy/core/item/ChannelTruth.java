@@ -13,7 +13,7 @@ import withy.core.scenario.SightedMark;
 
 /**
  * The number of a mark worked out anew: every number up to a hundred is tried, and one alone keeps
- * all that is known of a channel.
+ * all that is known of a channel, along either hand and from mark to mark over both.
  */
 final class ChannelTruth {
   private final Scenario scenario;
@@ -28,6 +28,7 @@ final class ChannelTruth {
     ChannelTruth truth = new ChannelTruth(scenario);
     truth.marksStandOnTheirHands();
     truth.marksFollowAsTheyAreMet();
+    truth.neitherHandGetsAheadOfTheOther();
     List<Integer> possible = new ArrayList<>();
     for (int number = 1; number <= 100; number++) {
       if (truth.keepsTheRules(number)) {
@@ -43,13 +44,13 @@ final class ChannelTruth {
     boolean keeps = red(asked) == (number % 2 == 0);
     boolean paired = false;
     for (SightedMark each : others()) {
-      int other = Integer.parseInt(Objects.requireNonNull(each.label()));
+      int other = number(each);
       assertThat(other % 2 == 0).isEqualTo(red(each));
       double apart = along(each) - along(asked);
       if (StrictMath.abs(apart) < 50) {
         paired = true;
         keeps &= red(asked) ? number == other + 1 : number == other - 1;
-      } else if (red(each) == red(asked)) {
+      } else {
         keeps &= apart < 0 ? other < number : other > number;
       }
     }
@@ -62,7 +63,7 @@ final class ChannelTruth {
     int above = Integer.MAX_VALUE;
     for (SightedMark each : others()) {
       if (red(each) == red(scenario.mark())) {
-        int other = Integer.parseInt(Objects.requireNonNull(each.label()));
+        int other = number(each);
         boolean seaward = along(each) < along(scenario.mark());
         below = seaward ? Math.max(below, other) : below;
         above = seaward ? above : Math.min(above, other);
@@ -91,6 +92,20 @@ final class ChannelTruth {
       last = ahead;
     }
     assertThat(scenario.mark().label()).isNull();
+  }
+
+  private void neitherHandGetsAheadOfTheOther() {
+    for (SightedMark outer : others()) {
+      for (SightedMark inner : others()) {
+        if (along(inner) - along(outer) > 50) {
+          assertThat(number(inner)).as(scenario.toString()).isGreaterThan(number(outer));
+        }
+      }
+    }
+  }
+
+  private static int number(SightedMark mark) {
+    return Integer.parseInt(Objects.requireNonNull(mark.label()));
   }
 
   private List<SightedMark> others() {

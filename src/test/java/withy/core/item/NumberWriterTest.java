@@ -65,6 +65,9 @@ class NumberWriterTest {
     assertThat(number("green 1, red ?")).isNull();
     assertThat(number("green 1 + red 2, red ?, green 5 + red 6")).isEqualTo(4);
     assertThat(number("red ?, red 4")).isEqualTo(2);
+    assertThat(number("red 4, green 5, green 7, red ?")).isNull();
+    assertThat(number("green ?, red 12, green 15")).isNull();
+    assertThat(number("red 4, green 5, red ?, green 7")).isEqualTo(6);
   }
 
   @Test
