@@ -22,6 +22,7 @@ final class Window implements AutoCloseable {
 
   private static final int HEIGHT = 780;
   private static final Duration PATIENCE = Duration.ofSeconds(20);
+  private static final Duration LOOK_AGAIN = Duration.ofMillis(50);
 
   private final WebDriver driver;
   private final String server;
@@ -80,7 +81,7 @@ final class Window implements AutoCloseable {
 
   /** Waits for a page that has it. */
   WebElement see(String selector) {
-    return new WebDriverWait(driver, PATIENCE)
+    return new WebDriverWait(driver, PATIENCE, LOOK_AGAIN)
         .until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(selector)));
   }
 
@@ -111,7 +112,7 @@ final class Window implements AutoCloseable {
   void follow(String selector) {
     WebElement before = see("html");
     press(selector);
-    new WebDriverWait(driver, PATIENCE).until(any -> isGone(before));
+    new WebDriverWait(driver, PATIENCE, LOOK_AGAIN).until(any -> isGone(before));
     see("footer");
   }
 

@@ -24,6 +24,10 @@ import withy.web.pages.PageRenderer;
 final class ComposeViews {
   private static final Composition ALL = new Composition(List.of(), List.of(), null, 1);
   private static final int SPECIMENS = 6;
+
+  /** So many at least, so that one concept is seen from several sides. */
+  private static final int FEW = 4;
+
   private static final long PICTURE_SEED = 1;
 
   private final PageRenderer pages;
@@ -68,15 +72,19 @@ final class ComposeViews {
         sample);
   }
 
-  /** One item on each concept, the next few of them each time a sample is asked for. */
+  /**
+   * One item on each concept, or several where concepts are few; the next few each time a sample is
+   * asked for.
+   */
   private List<Specimen> sample(
       Practice practice, Composition composition, List<Share> shares, Draft draft) {
-    int count = Math.min(SPECIMENS, shares.size());
+    int count = shares.isEmpty() ? 0 : Math.min(SPECIMENS, Math.max(FEW, shares.size()));
     List<Specimen> sample = new ArrayList<>();
     for (int i = 0; i < count; i++) {
-      int place = Math.floorMod(draft.turn() * count + i, shares.size());
-      Concept concept = shares.get(place).concept();
-      sample.add(specimens.of(composeDrill.specimen(practice, composition, concept, draft.turn())));
+      long next = draft.turn() * count + i;
+      Concept concept = shares.get(Math.floorMod(next, shares.size())).concept();
+      long seed = Math.floorDiv(next, shares.size());
+      sample.add(specimens.of(composeDrill.specimen(practice, composition, concept, seed)));
     }
     return sample;
   }
