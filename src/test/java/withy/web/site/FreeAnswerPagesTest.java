@@ -149,10 +149,12 @@ class FreeAnswerPagesTest {
     drilling(numbers);
     instructor.follow("a[href$=compose]");
     instructor.send("#compose", "concept", "lateral-side", "do", "sample");
+    assertThat(instructor.page().select(".specimen")).hasSize(4);
     assertThat(instructor.one(".specimen .keyed .key").text())
         .isEqualTo("19.4 M, give or take 0.6 M right");
-    assertThat(instructor.page().select(".specimen .keyed li")).hasSize(3);
-    assertThat(instructor.one(".specimen .keyed li:last-child").text()).startsWith("12.2 M");
+    assertThat(instructor.page().select(".specimen:first-of-type .keyed li")).hasSize(3);
+    assertThat(instructor.one(".specimen:first-of-type .keyed li:last-child").text())
+        .startsWith("12.2 M");
   }
 
   @Test
@@ -162,7 +164,8 @@ class FreeAnswerPagesTest {
     instructor.send("#compose", "concept", "lateral-side", "do", "sample");
     assertThat(instructor.one(".specimen .keyed .key").text())
         .isEqualTo("can, plain-red, can, Fl R 2.5s right");
-    assertThat(instructor.page().select(".specimen-picture svg")).hasSize(1);
+    assertThat(instructor.page().select(".specimen:first-of-type .specimen-picture svg"))
+        .hasSize(1);
   }
 
   private static String[] parts(Visitor learner, String... wanted) {
