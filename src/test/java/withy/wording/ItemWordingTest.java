@@ -16,6 +16,7 @@ import withy.core.Term;
 import withy.core.geometry.Bearing;
 import withy.core.item.Assembly;
 import withy.core.item.Composition;
+import withy.core.item.Form;
 import withy.core.item.Item;
 import withy.core.item.ItemGenerator;
 import withy.core.item.Message;
@@ -134,6 +135,29 @@ class ItemWordingTest {
       }
     }
     assertThat(atNight).isNotEmpty().allMatch(text -> text.contains("light that flashes in twos"));
+  }
+
+  @Test
+  void noWrongDemandIsGrantedByTheExplanation() {
+    for (Item item : items()) {
+      if (item.form() == Form.REGULATORY) {
+        Set<String> granted = runsOfFour(WORDS.explanation(item));
+        for (Option each : item.options()) {
+          if (each.misconception() != null) {
+            assertThat(runsOfFour(WORDS.option(each))).doesNotContainAnyElementsOf(granted);
+          }
+        }
+      }
+    }
+  }
+
+  private static Set<String> runsOfFour(String text) {
+    String[] said = text.toLowerCase(Locale.ROOT).split("\\W+");
+    Set<String> runs = new TreeSet<>();
+    for (int i = 0; i + 4 <= said.length; i++) {
+      runs.add(String.join(" ", List.of(said).subList(i, i + 4)));
+    }
+    return runs;
   }
 
   @Test
