@@ -17,6 +17,7 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
 import withy.InProcessServer;
 import withy.core.item.Concept;
+import withy.core.item.Form;
 import withy.core.item.Misconception;
 import withy.usecase.IssuedItem;
 import withy.usecase.LearnerCaller;
@@ -36,6 +37,9 @@ class DrillStoryIT {
   private static final Wording WORDS = Wording.of(Locale.ENGLISH);
   private static final List<Concept> DRILLED =
       List.of(Concept.LATERAL_SIDE, Concept.CARDINAL_IDENTITY, Concept.SAFE_WATER);
+
+  /** Forms in which an option is chosen; marks put together are tried elsewhere. */
+  private static final List<Form> ASKED = List.of(Form.SIDE, Form.IDENTIFY);
 
   /** So many pages of a learner are tried with axe, which takes its time. */
   private static final int TRIED = 6;
@@ -99,6 +103,7 @@ class DrillStoryIT {
   private static void compose(Window window) {
     window.follow("a[href$='/compose']");
     DRILLED.forEach(each -> window.choose("concept", each.id()));
+    ASKED.forEach(each -> window.choose("form", each.id()));
     window.type("length", Integer.toString(LENGTH));
     window.type("title", "Before the water");
     window.follow("button[value='sample']");
