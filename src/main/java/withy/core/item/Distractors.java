@@ -64,17 +64,15 @@ final class Distractors {
     return options;
   }
 
-  /** Where the beliefs lead as numbers, in an order of chance: of equals the first is named. */
+  /** Where the beliefs lead as numbers, each number with one of the beliefs that lead to it. */
   List<Quantity.Belief> numbers() {
     List<Quantity.Belief> numbers = new ArrayList<>();
     for (Map.Entry<String, List<Misconception>> each : ways.entrySet()) {
-      for (Misconception belief : each.getValue()) {
-        numbers.add(
-            new Quantity.Belief(
-                Double.parseDouble(each.getKey()), belief, belief.mistook(scenario)));
-      }
+      Misconception belief = one(task, each.getValue());
+      numbers.add(
+          new Quantity.Belief(Double.parseDouble(each.getKey()), belief, belief.mistook(scenario)));
     }
-    return task.chance().shuffled(numbers);
+    return numbers;
   }
 
   /** One of several beliefs that lead the same way, rather one about what is measured. */
