@@ -13,7 +13,6 @@ import withy.core.mark.MarkDescription;
 import withy.core.mark.MarkGroup;
 import withy.core.mark.MarkLook;
 import withy.core.mark.Practice;
-import withy.core.mark.Travel;
 import withy.core.scenario.Scenario;
 import withy.core.scenario.SightedMark;
 import withy.core.scenario.Situation;
@@ -84,8 +83,7 @@ final class AssembleWriter implements ItemWriter {
   /** The mark as it is when put together rightly, which nobody sees before the answer. */
   private static Scenario scenario(Task task, MarkDescription mark) {
     Bearing heading = Drawn.bearing(task.chance());
-    Situation situation =
-        new Situation(heading, Travel.NONE, null, task.time(), View.NEAR, null, null, null);
+    Situation situation = Situation.steering(heading, task.time(), View.NEAR);
     SightedMark right =
         new SightedMark(mark.kind(), heading, DISTANCE, null, appearance(task, mark.look()));
     return new Scenario(task.practice(), situation, List.of(right));

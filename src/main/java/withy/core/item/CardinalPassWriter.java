@@ -11,7 +11,6 @@ import withy.core.mark.MarkingRules;
 import withy.core.mark.Practice;
 import withy.core.mark.Quadrant;
 import withy.core.mark.Side;
-import withy.core.mark.Travel;
 import withy.core.scenario.Chance;
 import withy.core.scenario.Scenario;
 import withy.core.scenario.SightedMark;
@@ -70,8 +69,7 @@ final class CardinalPassWriter implements ItemWriter {
         task.time() == TimeOfDay.NIGHT ? View.LIGHT : chance.oneIn(3) ? View.DISTANT : View.NEAR;
     MarkKind kind = MarkKind.cardinal(chance.pick(QUADRANTS));
     SightedMark mark = Drawn.ahead(task, kind, view, heading);
-    Situation situation =
-        new Situation(heading, Travel.NONE, null, task.time(), view, null, null, null);
+    Situation situation = Situation.steering(heading, task.time(), view);
     return new Scenario(task.practice(), situation, List.of(mark));
   }
 

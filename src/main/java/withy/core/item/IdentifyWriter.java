@@ -12,7 +12,6 @@ import withy.core.mark.Practice;
 import withy.core.mark.Recognition;
 import withy.core.mark.Structure;
 import withy.core.mark.Topmark;
-import withy.core.mark.Travel;
 import withy.core.scenario.Scenario;
 import withy.core.scenario.SightedMark;
 import withy.core.scenario.Situation;
@@ -122,8 +121,7 @@ final class IdentifyWriter implements ItemWriter {
     View view = view(task, described);
     Bearing heading = Drawn.bearing(task.chance());
     SightedMark mark = Drawn.ahead(task, described, view, heading);
-    Situation situation =
-        new Situation(heading, Travel.NONE, null, task.time(), view, null, null, null);
+    Situation situation = Situation.steering(heading, task.time(), view);
     return new Scenario(task.practice(), situation, List.of(mark));
   }
 

@@ -9,7 +9,6 @@ import withy.core.mark.Appearance;
 import withy.core.mark.MarkKind;
 import withy.core.mark.MarkLook;
 import withy.core.mark.MarkingRules;
-import withy.core.mark.Travel;
 import withy.core.scenario.Chance;
 import withy.core.scenario.Scenario;
 import withy.core.scenario.SightedMark;
@@ -72,8 +71,7 @@ final class LeadingLayout {
   }
 
   private Scenario scenario(Bearing heading, List<SightedMark> marks) {
-    Situation situation =
-        new Situation(heading, Travel.NONE, null, task.time(), view(), null, null, null);
+    Situation situation = Situation.steering(heading, task.time(), view());
     return new Scenario(task.practice(), situation, marks);
   }
 

@@ -8,7 +8,6 @@ import withy.core.light.Rhythm;
 import withy.core.mark.MarkDescription;
 import withy.core.mark.MarkKind;
 import withy.core.mark.Practice;
-import withy.core.mark.Travel;
 import withy.core.scenario.LightQuestion;
 import withy.core.scenario.Scenario;
 import withy.core.scenario.SightedMark;
@@ -156,8 +155,7 @@ final class LightWriter implements ItemWriter {
   private static Scenario scenario(Task task, List<MarkDescription> marks) {
     Bearing heading = Drawn.bearing(task.chance());
     SightedMark mark = Drawn.ahead(task, task.chance().pick(marks), View.LIGHT, heading);
-    Situation situation =
-        new Situation(heading, Travel.NONE, null, task.time(), View.LIGHT, null, null, null);
+    Situation situation = Situation.steering(heading, task.time(), View.LIGHT);
     return new Scenario(task.practice(), situation, List.of(mark));
   }
 

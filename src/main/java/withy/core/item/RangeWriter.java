@@ -6,7 +6,6 @@ import org.jspecify.annotations.Nullable;
 import withy.core.light.Elevation;
 import withy.core.light.LightCharacter;
 import withy.core.mark.Practice;
-import withy.core.mark.Travel;
 import withy.core.scenario.Chance;
 import withy.core.scenario.RangeLookout;
 import withy.core.scenario.Scenario;
@@ -41,16 +40,7 @@ final class RangeWriter implements ItemWriter {
   @Override
   public Draft write(Task task) {
     boolean tonight = !task.chance().oneIn(3);
-    Situation situation =
-        new Situation(
-            Drawn.bearing(task.chance()),
-            Travel.NONE,
-            null,
-            task.time(),
-            View.LIGHT,
-            null,
-            null,
-            null);
+    Situation situation = Situation.steering(Drawn.bearing(task.chance()), task.time(), View.LIGHT);
     Draft draft;
     do {
       RangeLookout lookout = tonight ? tonight(task) : lookout(task, null);

@@ -7,7 +7,6 @@ import withy.core.mark.Demand;
 import withy.core.mark.MarkDescription;
 import withy.core.mark.MarkGroup;
 import withy.core.mark.Practice;
-import withy.core.mark.Travel;
 import withy.core.scenario.Scenario;
 import withy.core.scenario.SightedMark;
 import withy.core.scenario.Situation;
@@ -79,8 +78,7 @@ final class RegulatoryWriter implements ItemWriter {
         described.chartTells()
             ? Drawn.charted(task, described, heading)
             : Drawn.ahead(task, described, View.NEAR, heading);
-    Situation situation =
-        new Situation(heading, Travel.NONE, null, task.time(), View.NEAR, null, null, null);
+    Situation situation = Situation.steering(heading, task.time(), View.NEAR);
     return new Scenario(task.practice(), situation, List.of(mark));
   }
 }

@@ -109,8 +109,7 @@ final class SectorWriter implements ItemWriter {
     } while (nearLimit(sectors, bearing));
     int off = chance.between(10, 70);
     Bearing heading = bearing.plus(chance.oneIn(2) ? off : -off);
-    Situation situation =
-        new Situation(heading, Travel.NONE, null, task.time(), View.LIGHT, null, null, null);
+    Situation situation = Situation.steering(heading, task.time(), View.LIGHT);
     return scenario(task, situation, sectors, bearing, question);
   }
 

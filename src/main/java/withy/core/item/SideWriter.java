@@ -106,8 +106,7 @@ final class SideWriter implements ItemWriter {
 
   private static Scenario alone(Task task, MarkKind kind, Bearing heading) {
     View view = task.time() == TimeOfDay.NIGHT ? View.LIGHT : View.NEAR;
-    Situation situation =
-        new Situation(heading, Travel.NONE, null, task.time(), view, null, null, null);
+    Situation situation = Situation.steering(heading, task.time(), view);
     SightedMark mark = Drawn.ahead(task, kind, view, heading);
     return new Scenario(task.practice(), situation, List.of(mark));
   }

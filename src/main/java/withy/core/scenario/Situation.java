@@ -52,6 +52,11 @@ public record Situation(
     this(heading, travel, buoyage, time, view, intent, setting, general, null);
   }
 
+  /** A boat that steers so where the conventional direction does not matter. */
+  public static Situation steering(Bearing heading, TimeOfDay time, View view) {
+    return new Situation(heading, Travel.NONE, null, time, view, null, null, null);
+  }
+
   /** The same situation in waters with rules of their own. */
   public Situation in(@Nullable Waters waters) {
     return new Situation(heading, travel, buoyage, time, view, intent, setting, general, waters);
