@@ -1,5 +1,6 @@
 package withy.drawing;
 
+import org.jspecify.annotations.Nullable;
 import withy.core.mark.Appearance;
 import withy.core.mark.BodyShape;
 import withy.core.mark.Structure;
@@ -27,7 +28,7 @@ record BodyForm(Profile profile, double heel, double letters, double letterSize)
     return bears(appearance.symbol()) ? bearing(appearance.body()) : of(appearance.body());
   }
 
-  private static boolean bears(@org.jspecify.annotations.Nullable Symbol symbol) {
+  private static boolean bears(@Nullable Symbol symbol) {
     return symbol != null && (symbol.isOrange() || symbol == Symbol.ANCHOR);
   }
 

@@ -26,6 +26,8 @@ final class ChannelPlan {
   private final Scenario scenario;
   private final Bearing ahead;
   private final Vec boat;
+  private final double first;
+  private final double last;
 
   private ChannelPlan(SvgWriter svg, ChartDisc disc, Scenario scenario) {
     this.svg = svg;
@@ -35,6 +37,8 @@ final class ChannelPlan {
     Bearing inward = situation.buoyage() == null ? Bearing.NORTH : situation.buoyage();
     this.ahead = situation.travel() == Travel.AGAINST ? inward.reciprocal() : inward;
     this.boat = ChartDisc.MIDDLE.plus(Vec.along(ahead, -ASTERN));
+    this.first = scenario.marks().stream().mapToDouble(this::along).min().orElseThrow();
+    this.last = scenario.marks().stream().mapToDouble(this::along).max().orElseThrow();
   }
 
   /**
@@ -81,12 +85,6 @@ final class ChannelPlan {
 
   /** The channel is drawn broader than it is, its marks at true distances along it. */
   private Vec at(SightedMark mark) {
-    double first = Double.MAX_VALUE;
-    double last = 0;
-    for (SightedMark each : scenario.marks()) {
-      first = Math.min(first, along(each));
-      last = Math.max(last, along(each));
-    }
     double share = last - first < 1 ? 0 : (along(mark) - first) / (last - first);
     double along = NEAREST + Math.min(LENGTH, (last - first) / 3) * share;
     double across = across(mark) < 0 ? -HALF_WIDTH : HALF_WIDTH;

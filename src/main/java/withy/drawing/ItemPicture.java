@@ -8,7 +8,6 @@ import withy.core.geometry.Bearing;
 import withy.core.item.Assembly;
 import withy.core.item.Form;
 import withy.core.item.Item;
-import withy.core.light.LightCharacter;
 import withy.core.scenario.LightQuestion;
 import withy.core.scenario.Scenario;
 import withy.core.scenario.SightedMark;
@@ -102,7 +101,7 @@ public record ItemPicture(Svg view, @Nullable Svg plan) {
   private static Svg inSight(Scenario scenario, Lettering lettering) {
     List<NightLights.Sighted> lights =
         scenario.marks().stream()
-            .map(each -> new NightLights.Sighted(each.bearing(), light(each).timeline()))
+            .map(each -> new NightLights.Sighted(each.bearing(), each.light().timeline()))
             .toList();
     Bearing ahead = scenario.situation().heading();
     return NightLights.of(lights, ahead.plus(-ABEAM), ahead.plus(ABEAM), lettering);
@@ -112,15 +111,7 @@ public record ItemPicture(Svg view, @Nullable Svg plan) {
     return switch (view) {
       case NEAR -> MarkDrawing.near(mark.appearance(), mark.label());
       case DISTANT -> MarkDrawing.distant(mark.appearance());
-      case LIGHT -> MarkDrawing.night(light(mark).timeline(), lettering, letters);
+      case LIGHT -> MarkDrawing.night(mark.light().timeline(), lettering, letters);
     };
-  }
-
-  private static LightCharacter light(SightedMark mark) {
-    LightCharacter light = mark.appearance().light();
-    if (light == null) {
-      throw new IllegalArgumentException("an unlit mark cannot be seen at night");
-    }
-    return light;
   }
 }

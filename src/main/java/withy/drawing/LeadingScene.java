@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import withy.core.geometry.Bearing;
-import withy.core.light.LightCharacter;
-import withy.core.light.LightTimeline;
 import withy.core.scenario.Scenario;
 import withy.core.scenario.SightedMark;
 import withy.core.scenario.View;
@@ -83,7 +81,13 @@ final class LeadingScene {
     LeadingView.darkShore(svg);
     LeadingView.deck(svg, Deck.NIGHT, astern);
     svg.end();
-    LeadingView.lights(svg, light(pair.front()), light(pair.rear()), middle(), pair.opening(), 2);
+    LeadingView.lights(
+        svg,
+        pair.front().light().timeline(),
+        pair.rear().light().timeline(),
+        middle(),
+        pair.opening(),
+        2);
     return svg.finish();
   }
 
@@ -125,7 +129,12 @@ final class LeadingScene {
       Pair pair = pairs.get(i);
       int count = scenario.marks().size();
       LeadingView.lights(
-          svg, light(pair.front()), light(pair.rear()), middle(i), pair.opening(), count);
+          svg,
+          pair.front().light().timeline(),
+          pair.rear().light().timeline(),
+          middle(i),
+          pair.opening(),
+          count);
     }
     return svg.finish();
   }
@@ -135,13 +144,5 @@ final class LeadingScene {
     long degrees = Math.round(pair.front().bearing().plus(-pair.opening() / 2).degrees()) % 360;
     String figures = Long.toString(1000 + degrees).substring(1);
     Pen.letters(svg, figures, new Vec(x, TAPE / 2), LETTERS, ink);
-  }
-
-  private static LightTimeline light(SightedMark mark) {
-    LightCharacter light = mark.appearance().light();
-    if (light == null) {
-      throw new IllegalArgumentException("an unlit mark cannot be seen at night");
-    }
-    return light.timeline();
   }
 }

@@ -1,17 +1,13 @@
 package withy.core.item;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import withy.core.geometry.Bearing;
 import withy.core.light.LightCharacter;
 import withy.core.mark.Appearance;
-import withy.core.mark.BodyShape;
 import withy.core.mark.MarkDescription;
 import withy.core.mark.MarkGroup;
-import withy.core.mark.MarkLook;
 import withy.core.mark.Practice;
 import withy.core.scenario.Scenario;
 import withy.core.scenario.SightedMark;
@@ -39,14 +35,10 @@ final class AssembleWriter implements ItemWriter {
 
   /** The marks of the system; of national ones colours and symbol say all. */
   private static List<MarkDescription> marks(Concept concept, Practice practice) {
-    List<MarkDescription> marks = new ArrayList<>();
-    for (MarkDescription each : practice.marks()) {
-      if (each.group().compareTo(MarkGroup.NEW_DANGER) <= 0
-          && Groups.told(each.group(), TimeOfDay.DAY) == concept) {
-        marks.add(each);
-      }
-    }
-    return marks;
+    return practice.marks(
+        each ->
+            each.group().compareTo(MarkGroup.NEW_DANGER) <= 0
+                && Groups.told(each.group(), TimeOfDay.DAY) == concept);
   }
 
   @Override
@@ -67,7 +59,7 @@ final class AssembleWriter implements ItemWriter {
   /** Which colour a hand has only the region tells; of other marks their look says all. */
   private static Message explanation(MarkDescription mark, Scenario scenario) {
     boolean hand = mark.kind().isLateral() || mark.kind().isPreferredChannel();
-    LightCharacter light = Objects.requireNonNull(scenario.mark().appearance().light());
+    LightCharacter light = scenario.mark().light();
     return Message.of(
         "rule.assembled",
         hand ? KindExplanation.of(scenario) : Message.of(mark.lookKey()),
@@ -84,14 +76,8 @@ final class AssembleWriter implements ItemWriter {
   private static Scenario scenario(Task task, MarkDescription mark) {
     Bearing heading = Drawn.bearing(task.chance());
     Situation situation = Situation.steering(heading, task.time(), View.NEAR);
-    SightedMark right =
-        new SightedMark(mark.kind(), heading, DISTANCE, null, appearance(task, mark.look()));
-    return new Scenario(task.practice(), situation, List.of(right));
-  }
-
-  private static Appearance appearance(Task task, MarkLook look) {
-    BodyShape body = Parts.shapeTells(look) ? look.bodies().get(0) : BodyShape.PILLAR;
-    LightCharacter light = task.chance().pick(look.lights());
-    return look.appearance(body, look.topmarkPossible(body), light);
+    Appearance right = Parts.whole(mark.look(), task.chance().pick(mark.look().lights()));
+    SightedMark sighted = new SightedMark(mark.kind(), heading, DISTANCE, null, right);
+    return new Scenario(task.practice(), situation, List.of(sighted));
   }
 }

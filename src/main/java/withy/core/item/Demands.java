@@ -3,7 +3,6 @@ package withy.core.item;
 import java.util.ArrayList;
 import java.util.List;
 import withy.core.mark.Demand;
-import withy.core.mark.MarkDescription;
 import withy.core.mark.MarkKind;
 import withy.core.mark.Recognition;
 import withy.core.scenario.Scenario;
@@ -32,15 +31,7 @@ final class Demands {
 
   /** What the mark of a scenario asks. */
   static Demand of(Scenario scenario) {
-    return described(scenario).demand();
-  }
-
-  /** The mark of a scenario as its practice describes it. */
-  static MarkDescription described(Scenario scenario) {
-    return scenario
-        .practice()
-        .mark(scenario.mark().kind(), scenario.mark().appearance())
-        .orElseThrow();
+    return scenario.described().demand();
   }
 
   /** What else could be answered with right, as words. */
@@ -52,7 +43,7 @@ final class Demands {
         each.forEach(alike -> right.add(alike.id()));
       }
     }
-    if (!described(scenario).chartTells()) {
+    if (!scenario.described().chartTells()) {
       for (MarkKind each :
           Recognition.possibleByDay(scenario.practice(), scenario.mark().appearance())) {
         scenario.practice().mark(each).ifPresent(mark -> right.add(mark.demand().id()));

@@ -46,6 +46,11 @@ final class Distractors {
     return this;
   }
 
+  /** The values of all of them, in the order of the beliefs. */
+  List<String> values() {
+    return List.copyOf(ways.keySet());
+  }
+
   int count() {
     return ways.size();
   }

@@ -1,5 +1,6 @@
 package withy.core.item;
 
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import withy.core.geometry.Bearing;
 import withy.core.light.LightCharacter;
@@ -49,25 +50,25 @@ final class Drawn {
 
   /** A mark ahead of the boat, drawn from all the ways in which it can be told. */
   static SightedMark ahead(Task task, MarkDescription mark, View view, Bearing heading) {
-    Chance chance = task.chance();
-    return new SightedMark(
-        mark.kind(),
-        heading.plus(chance.between(-AHEAD, AHEAD)),
-        distance(view, chance),
-        view == View.NEAR ? label(task.practice(), mark, chance) : null,
-        appearance(task, mark, view));
+    return sighted(task, mark, () -> appearance(task, mark, view), view, heading);
   }
 
   /** A mark ahead of the boat that looks so. */
   static SightedMark sighted(
       Task task, MarkDescription mark, Appearance seen, View view, Bearing heading) {
+    return sighted(task, mark, () -> seen, view, heading);
+  }
+
+  /** Draws the looks last, as items of old seeds did. */
+  private static SightedMark sighted(
+      Task task, MarkDescription mark, Supplier<Appearance> looks, View view, Bearing heading) {
     Chance chance = task.chance();
     return new SightedMark(
         mark.kind(),
         heading.plus(chance.between(-AHEAD, AHEAD)),
         distance(view, chance),
         view == View.NEAR ? label(task.practice(), mark, chance) : null,
-        seen);
+        looks.get());
   }
 
   /** A mark near by that looks as others do, so that only the chart tells it. */

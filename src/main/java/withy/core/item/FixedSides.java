@@ -1,9 +1,9 @@
 package withy.core.item;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 import withy.core.geometry.Bearing;
 import withy.core.mark.Appearance;
 import withy.core.mark.MarkDescription;
@@ -81,11 +81,7 @@ final class FixedSides {
   }
 
   private static Scenario seen(
-      Task task,
-      MarkDescription described,
-      Appearance shown,
-      View view,
-      @org.jspecify.annotations.Nullable Waters waters) {
+      Task task, MarkDescription described, Appearance shown, View view, @Nullable Waters waters) {
     Chance chance = task.chance();
     Travel travel = chance.oneIn(2) ? Travel.WITH : Travel.AGAINST;
     Bearing buoyage = Drawn.bearing(chance);
@@ -107,12 +103,6 @@ final class FixedSides {
   /** The marks of a hand that fit. */
   private static List<MarkDescription> handed(
       Practice practice, Predicate<MarkDescription> fitting) {
-    List<MarkDescription> handed = new ArrayList<>();
-    for (MarkDescription each : practice.marks()) {
-      if (each.kind().isLateral() && fitting.test(each)) {
-        handed.add(each);
-      }
-    }
-    return handed;
+    return practice.marks(each -> each.kind().isLateral() && fitting.test(each));
   }
 }

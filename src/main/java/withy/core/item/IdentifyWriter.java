@@ -1,6 +1,5 @@
 package withy.core.item;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import withy.core.geometry.Bearing;
@@ -39,15 +38,11 @@ final class IdentifyWriter implements ItemWriter {
   /** The marks about which a concept is asked. */
   private static List<MarkDescription> marks(Concept concept, Practice practice, TimeOfDay time) {
     View view = time == TimeOfDay.DAY ? View.NEAR : View.LIGHT;
-    List<MarkDescription> marks = new ArrayList<>();
-    for (MarkDescription each : practice.marks()) {
-      if (Groups.told(each.group(), time) == concept
-          && isNamed(practice, each)
-          && !Sights.of(practice, each, view).isEmpty()) {
-        marks.add(each);
-      }
-    }
-    return marks;
+    return practice.marks(
+        each ->
+            Groups.told(each.group(), time) == concept
+                && isNamed(practice, each)
+                && !Sights.of(practice, each, view).isEmpty());
   }
 
   /**
@@ -87,7 +82,7 @@ final class IdentifyWriter implements ItemWriter {
   /** A beacon or daybeacon is asked for among such, as far as the practice has them. */
   private static Message named(Scenario scenario, MarkKind kind) {
     Practice practice = scenario.practice();
-    if (Demands.described(scenario).group() == MarkGroup.FIXED) {
+    if (scenario.described().group() == MarkGroup.FIXED) {
       for (MarkDescription each : practice.marks()) {
         if (each.group() == MarkGroup.FIXED && each.kind().equals(kind)) {
           return Words.name(each);

@@ -21,52 +21,32 @@ import withy.core.scenario.View;
  */
 final class KindBeliefs {
   private static final Map<MarkKind, MarkKind> OTHER_HAND =
-      taken(
+      swapped(
           MarkKind.PORT_HAND,
           MarkKind.STARBOARD_HAND,
           MarkKind.PREFERRED_CHANNEL_TO_STARBOARD,
-          MarkKind.PREFERRED_CHANNEL_TO_PORT,
-          MarkKind.STARBOARD_HAND,
-          MarkKind.PORT_HAND,
-          MarkKind.PREFERRED_CHANNEL_TO_PORT,
-          MarkKind.PREFERRED_CHANNEL_TO_STARBOARD);
+          MarkKind.PREFERRED_CHANNEL_TO_PORT);
 
   /** The mark of the same colour on top, with a band instead of without and the reverse. */
   private static final Map<MarkKind, MarkKind> BANDED_OR_PLAIN =
-      taken(
+      swapped(
           MarkKind.PORT_HAND,
           MarkKind.PREFERRED_CHANNEL_TO_STARBOARD,
           MarkKind.STARBOARD_HAND,
-          MarkKind.PREFERRED_CHANNEL_TO_PORT,
-          MarkKind.PREFERRED_CHANNEL_TO_STARBOARD,
-          MarkKind.PORT_HAND,
-          MarkKind.PREFERRED_CHANNEL_TO_PORT,
-          MarkKind.STARBOARD_HAND);
+          MarkKind.PREFERRED_CHANNEL_TO_PORT);
 
   private static final Map<MarkKind, MarkKind> NORTH_SOUTH =
-      taken(
-          MarkKind.NORTH_CARDINAL,
-          MarkKind.SOUTH_CARDINAL,
-          MarkKind.SOUTH_CARDINAL,
-          MarkKind.NORTH_CARDINAL);
+      swapped(MarkKind.NORTH_CARDINAL, MarkKind.SOUTH_CARDINAL);
 
   private static final Map<MarkKind, MarkKind> EAST_WEST =
-      taken(
-          MarkKind.EAST_CARDINAL,
-          MarkKind.WEST_CARDINAL,
-          MarkKind.WEST_CARDINAL,
-          MarkKind.EAST_CARDINAL);
+      swapped(MarkKind.EAST_CARDINAL, MarkKind.WEST_CARDINAL);
 
   private static final Map<MarkKind, MarkKind> UPPER_HALF =
-      taken(
+      swapped(
           MarkKind.NORTH_CARDINAL,
           MarkKind.EAST_CARDINAL,
           MarkKind.SOUTH_CARDINAL,
-          MarkKind.WEST_CARDINAL,
-          MarkKind.EAST_CARDINAL,
-          MarkKind.NORTH_CARDINAL,
-          MarkKind.WEST_CARDINAL,
-          MarkKind.SOUTH_CARDINAL);
+          MarkKind.WEST_CARDINAL);
 
   private static final Map<MarkKind, MarkKind> QUARTER_EARLIER =
       taken(
@@ -87,19 +67,25 @@ final class KindBeliefs {
           MarkKind.NORTH_CARDINAL);
 
   private static final Map<MarkKind, MarkKind> SPHERES =
-      taken(
-          MarkKind.ISOLATED_DANGER,
-          MarkKind.SAFE_WATER,
-          MarkKind.SAFE_WATER,
-          MarkKind.ISOLATED_DANGER);
+      swapped(MarkKind.ISOLATED_DANGER, MarkKind.SAFE_WATER);
 
   private static final Map<MarkKind, MarkKind> CROSSES =
-      taken(MarkKind.SPECIAL, MarkKind.EMERGENCY_WRECK, MarkKind.EMERGENCY_WRECK, MarkKind.SPECIAL);
+      swapped(MarkKind.SPECIAL, MarkKind.EMERGENCY_WRECK);
 
   private static final List<MarkKind> SINGLE_TOPMARKS =
       List.of(MarkKind.SAFE_WATER, MarkKind.SPECIAL, MarkKind.EMERGENCY_WRECK);
 
   private KindBeliefs() {}
+
+  /** Pairs of kinds of which each is taken for the other. */
+  private static Map<MarkKind, MarkKind> swapped(MarkKind... pairs) {
+    Map<MarkKind, MarkKind> swapped = new LinkedHashMap<>();
+    for (int i = 0; i < pairs.length; i += 2) {
+      swapped.put(pairs[i], pairs[i + 1]);
+      swapped.put(pairs[i + 1], pairs[i]);
+    }
+    return Collections.unmodifiableMap(swapped);
+  }
 
   /** Pairs of a kind and the one for which it is taken. */
   private static Map<MarkKind, MarkKind> taken(MarkKind... pairs) {

@@ -5,7 +5,6 @@ import withy.core.mark.MarkDescription;
 import withy.core.mark.MarkRule;
 import withy.core.mark.Telling;
 import withy.core.scenario.Scenario;
-import withy.core.scenario.SightedMark;
 import withy.core.scenario.View;
 
 /** The rule by which a kind of mark is told, with the facts of the case. */
@@ -13,8 +12,7 @@ final class KindExplanation {
   private KindExplanation() {}
 
   static Message of(Scenario scenario) {
-    SightedMark seen = scenario.mark();
-    MarkDescription mark = scenario.practice().mark(seen.kind(), seen.appearance()).orElseThrow();
+    MarkDescription mark = scenario.described();
     @Nullable Telling telling = mark.telling();
     return telling == null
         ? Message.of("rule.mark-told-by-look", Words.name(mark), Message.of(mark.lookKey()))

@@ -161,6 +161,11 @@ final class LightBeliefs {
         : null;
   }
 
+  /** The character that a value stands for, with the usual lengths of its phases. */
+  static LightCharacter read(String value) {
+    return LightCharacter.parse(value.replace('_', ' '));
+  }
+
   /** The value of the option, {@code Fl_R_4s}. */
   static String value(LightCharacter light) {
     return light.shortNotation().replace(' ', '_');

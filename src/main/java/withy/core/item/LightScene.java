@@ -1,9 +1,7 @@
 package withy.core.item;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import withy.core.geometry.Bearing;
 import withy.core.light.LightCharacter;
@@ -30,27 +28,21 @@ final class LightScene {
 
   /** The scene round the light of a scenario; that light alone where nothing is taken for it. */
   static Scenario around(Task task, Scenario alone) {
-    Scenario plain = alone.asking(null);
-    Set<String> read = new LinkedHashSet<>();
-    for (Misconception each : Misconception.values()) {
-      @Nullable String value = each.answerOrNull(Form.LIGHT, plain);
-      if (value != null && !value.equals(LightBeliefs.value(light(alone.mark())))) {
-        read.add(value);
-      }
-    }
+    String charted = LightBeliefs.value(alone.mark().light());
+    List<String> read = Distractors.of(task, Form.LIGHT, alone, charted).values();
     List<SightedMark> marks = new ArrayList<>();
     List<Integer> places = task.chance().shuffled(PLACES);
     marks.add(moved(task, alone, alone.mark(), places.get(0)));
-    for (String each : task.chance().shuffled(List.copyOf(read))) {
-      LightCharacter light = LightCharacter.parse(each.replace('_', ' '));
+    for (String each : task.chance().shuffled(read)) {
+      LightCharacter light = LightBeliefs.read(each);
       List<MarkKind> kinds = Recognition.byLight(task.practice(), light);
       if (!kinds.isEmpty() && marks.size() < places.size()) {
         SightedMark like = showing(task, alone, kinds.get(0), light);
         marks.add(moved(task, alone, like, places.get(marks.size())));
       }
     }
-    return new Scenario(
-        alone.practice(), alone.situation(), marks, null, LightQuestion.WHICH_LIGHT);
+    return new Scenario(alone.practice(), alone.situation(), marks)
+        .asking(LightQuestion.WHICH_LIGHT);
   }
 
   private static SightedMark showing(
@@ -75,7 +67,7 @@ final class LightScene {
   static @Nullable String valueOf(LightCharacter read, Scenario scenario) {
     String wanted = LightBeliefs.value(read);
     for (SightedMark each : scenario.marks()) {
-      if (LightBeliefs.value(light(each)).equals(wanted)) {
+      if (LightBeliefs.value(each.light()).equals(wanted)) {
         return value(each);
       }
     }
@@ -84,13 +76,5 @@ final class LightScene {
 
   static String value(SightedMark mark) {
     return "at-" + Math.round(mark.bearing().degrees()) % 360;
-  }
-
-  static LightCharacter light(SightedMark mark) {
-    @Nullable LightCharacter light = mark.appearance().light();
-    if (light == null) {
-      throw new IllegalStateException("a mark that is asked about at night is lit");
-    }
-    return light;
   }
 }

@@ -1,6 +1,5 @@
 package withy.core.item;
 
-import java.util.ArrayList;
 import java.util.List;
 import withy.core.geometry.Bearing;
 import withy.core.light.LightCharacter;
@@ -39,11 +38,9 @@ final class LightWriter implements ItemWriter {
   /** The floating marks whose light tells them, where naming one is to measure the concept. */
   private static List<MarkDescription> marks(Concept concept, Practice practice) {
     boolean told = concept == Concept.LATERAL_LIGHT || concept == Concept.CARDINAL_LIGHT;
-    return told
-        ? lit(practice).stream()
-            .filter(mark -> Groups.told(mark.group(), TimeOfDay.NIGHT) == concept)
-            .toList()
-        : List.of();
+    return practice.marks(
+        each ->
+            told && isLit(practice, each) && Groups.told(each.group(), TimeOfDay.NIGHT) == concept);
   }
 
   @Override
@@ -58,31 +55,31 @@ final class LightWriter implements ItemWriter {
 
   /** From the rhythm to the character. */
   private static Draft character(Task task, Scenario scenario) {
-    String key = LightBeliefs.value(shown(scenario));
+    String key = LightBeliefs.value(scenario.mark().light());
     return draft(
         task,
         scenario,
         Message.of("prompt.light"),
-        new Option(key, text(key), null, null).showing(light(key)),
-        showing(Distractors.of(task, Form.LIGHT, scenario, key).options(LightWriter::text)));
+        new Option(key, Words.light(key), null, null).showing(LightBeliefs.read(key)),
+        showing(Distractors.of(task, Form.LIGHT, scenario, key).options(Words::light)));
   }
 
   /** From the character to the rhythm, among strips. */
   private static Draft rhythm(Task task, Scenario seen) {
     Scenario scenario = seen.asking(LightQuestion.RHYTHM);
-    String key = LightBeliefs.value(shown(scenario));
+    String key = LightBeliefs.value(scenario.mark().light());
     List<Option> wrong =
         Distractors.of(task, Form.LIGHT, scenario, key).options(LightWriter::inSeconds);
     return draft(
         task,
         scenario,
-        Message.of("prompt.light.rhythm", shown(scenario).shortNotation()),
-        new Option(key, inSeconds(key), null, null).showing(light(key)),
+        Message.of("prompt.light.rhythm", scenario.mark().light().shortNotation()),
+        new Option(key, inSeconds(key), null, null).showing(LightBeliefs.read(key)),
         showing(wrong));
   }
 
   private static List<Option> showing(List<Option> options) {
-    return options.stream().map(each -> each.showing(light(each.value()))).toList();
+    return options.stream().map(each -> each.showing(LightBeliefs.read(each.value()))).toList();
   }
 
   /** From the character on the chart to one of several lights in sight. */
@@ -94,7 +91,7 @@ final class LightWriter implements ItemWriter {
     return draft(
         task,
         scenario,
-        Message.of("prompt.light.which", shown(scenario).shortNotation()),
+        Message.of("prompt.light.which", scenario.mark().light().shortNotation()),
         seen(new Option(key, bearing(key), null, null), scenario),
         wrong.stream().map(each -> seen(each, scenario)).toList());
   }
@@ -111,7 +108,7 @@ final class LightWriter implements ItemWriter {
     return scenario.marks().stream()
         .filter(each -> LightScene.value(each).equals(option.value()))
         .findFirst()
-        .map(each -> option.showing(LightScene.light(each)))
+        .map(each -> option.showing(each.light()))
         .orElseThrow();
   }
 
@@ -149,7 +146,7 @@ final class LightWriter implements ItemWriter {
         prompt,
         right,
         wrong,
-        explanation(shown(scenario)));
+        explanation(scenario.mark().light()));
   }
 
   private static Scenario scenario(Task task, List<MarkDescription> marks) {
@@ -161,30 +158,15 @@ final class LightWriter implements ItemWriter {
 
   /** The floating marks whose light tells them. */
   private static List<MarkDescription> lit(Practice practice) {
-    List<MarkDescription> lit = new ArrayList<>();
-    for (MarkDescription each : practice.marks()) {
-      if (!each.look().isFixed() && !Sights.of(practice, each, View.LIGHT).isEmpty()) {
-        lit.add(each);
-      }
-    }
-    return lit;
+    return practice.marks(each -> isLit(practice, each));
   }
 
-  private static LightCharacter shown(Scenario scenario) {
-    return LightScene.light(scenario.mark());
-  }
-
-  private static LightCharacter light(String value) {
-    return LightCharacter.parse(value.replace('_', ' '));
+  private static boolean isLit(Practice practice, MarkDescription mark) {
+    return !mark.look().isFixed() && !Sights.of(practice, mark, View.LIGHT).isEmpty();
   }
 
   private static Message inSeconds(String value) {
-    return Message.of("option.rhythm", light(value));
-  }
-
-  /** A character reads the same in every language. */
-  private static Message text(String value) {
-    return Message.of("option.light", value.replace('_', ' '));
+    return Message.of("option.rhythm", LightBeliefs.read(value));
   }
 
   private static Message explanation(LightCharacter light) {

@@ -49,10 +49,9 @@ final class NationalBeliefs {
 
   /** Whether the mark belongs to no class of the system and is seen near by. */
   static boolean isNational(Scenario scenario) {
-    @Nullable MarkDescription mark = described(scenario);
     return scenario.situation().view() == View.NEAR
-        && mark != null
-        && GROUPS.contains(mark.group());
+        && MarkingRules.has(scenario.practice(), scenario.mark().kind())
+        && GROUPS.contains(scenario.described().group());
   }
 
   static @Nullable MarkKind symbolsSwapped(Scenario scenario) {
@@ -159,13 +158,6 @@ final class NationalBeliefs {
     }
     boolean warned = MarkingRules.has(scenario.practice(), MarkKind.HAZARD);
     return warned ? MarkKind.HAZARD : MarkKind.ISOLATED_DANGER;
-  }
-
-  private static @Nullable MarkDescription described(Scenario scenario) {
-    return scenario
-        .practice()
-        .mark(scenario.mark().kind(), scenario.mark().appearance())
-        .orElse(null);
   }
 
   /** The orange symbol, or the one whose shape an orange-edged board has. */

@@ -20,11 +20,7 @@ final class NumberBeliefs {
     if (channel.showsGrowth() || channel.pair() != null) {
       return null;
     }
-    @Nullable Integer outer = channel.outer();
-    @Nullable Integer inner = channel.inner();
-    return outer != null
-        ? free(channel, outer - 2)
-        : inner != null ? free(channel, inner + 2) : null;
+    return counted(channel, channel.outer(), -2, channel.inner());
   }
 
   /** Numbers grow in the order in which the boat meets the marks, whichever way she goes. */
@@ -39,14 +35,7 @@ final class NumberBeliefs {
   /** Every mark in turn bears the next number, of whichever hand it is. */
   static @Nullable Integer consecutive(Scenario scenario) {
     NumberedChannel channel = NumberedChannel.of(scenario);
-    @Nullable Integer before = channel.before();
-    @Nullable Integer after = channel.after();
-    if (channel.pair() != null) {
-      return null;
-    }
-    return before != null
-        ? free(channel, before + 1)
-        : after != null ? free(channel, after - 1) : null;
+    return channel.pair() == null ? counted(channel, channel.before(), 1, channel.after()) : null;
   }
 
   /** Odd to port and even to starboard, which holds in region B alone. */
@@ -66,11 +55,7 @@ final class NumberBeliefs {
   /** Goes on counting from the marks of the other hand. */
   static @Nullable Integer otherHand(Scenario scenario) {
     NumberedChannel channel = NumberedChannel.of(scenario);
-    @Nullable Integer outer = channel.outerOfOtherHand();
-    @Nullable Integer inner = channel.innerOfOtherHand();
-    return outer != null
-        ? free(channel, outer + 2)
-        : inner != null ? free(channel, inner - 2) : null;
+    return counted(channel, channel.outerOfOtherHand(), 2, channel.innerOfOtherHand());
   }
 
   /** The two marks of a pair bear one number. */
@@ -81,14 +66,15 @@ final class NumberBeliefs {
   /** Counts on along one hand, where a number is left out to keep the pairs in step. */
   static @Nullable Integer skipIgnored(Scenario scenario) {
     NumberedChannel channel = NumberedChannel.of(scenario);
-    @Nullable Integer outer = channel.outer();
-    @Nullable Integer inner = channel.inner();
-    if (channel.pair() == null) {
-      return null;
-    }
-    return outer != null
-        ? free(channel, outer + 2)
-        : inner != null ? free(channel, inner - 2) : null;
+    return channel.pair() == null ? null : counted(channel, channel.outer(), 2, channel.inner());
+  }
+
+  /** A step on from the mark before it, or back from the one after it where there is none. */
+  private static @Nullable Integer counted(
+      NumberedChannel channel, @Nullable Integer before, int step, @Nullable Integer after) {
+    return before != null
+        ? free(channel, before + step)
+        : after != null ? free(channel, after - step) : null;
   }
 
   private static @Nullable Integer free(NumberedChannel channel, int number) {

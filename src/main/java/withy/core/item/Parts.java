@@ -18,9 +18,15 @@ final class Parts {
   private Parts() {}
 
   /** Whether the shape of the body tells a mark: that of a hand, in both regions. */
-  static boolean shapeTells(MarkLook look) {
+  private static boolean shapeTells(MarkLook look) {
     BodyShape first = look.bodies().get(0);
     return first == BodyShape.CAN || first == BodyShape.CONICAL;
+  }
+
+  /** A mark to be taken apart: on the body that tells it, else a pillar, with its topmark. */
+  static Appearance whole(MarkLook look, @Nullable LightCharacter light) {
+    BodyShape body = shapeTells(look) ? look.bodies().get(0) : BodyShape.PILLAR;
+    return look.appearance(body, look.topmarkPossible(body), light);
   }
 
   /** The parts of a mark as it looks, in the order in which they are asked for. */
@@ -62,13 +68,9 @@ final class Parts {
         topmark.shape().id(), Words.term(topmark.shape()), grey(BodyShape.PILLAR, shown, null));
   }
 
-  /** A character reads the same in every language; {@code Fl(2)_R_6s} as a value. */
   static Part light(LightCharacter light) {
     String value = LightBeliefs.value(light);
-    return new Part(
-        value,
-        Message.of("option.light", value.replace('_', ' ')),
-        grey(BodyShape.PILLAR, null, light));
+    return new Part(value, Words.light(value), grey(BodyShape.PILLAR, null, light));
   }
 
   private static Appearance grey(

@@ -88,7 +88,7 @@ final class RangeWriter implements ItemWriter {
 
   private static RangeLookout lookout(Task task, @Nullable Double visibility) {
     Chance chance = task.chance();
-    boolean feet = task.practice().equals(Practice.USA);
+    boolean feet = task.practice().tellsFeet();
     int height = feet ? chance.between(20, 200) : chance.between(6, 60);
     String eye = chance.pick(feet ? EYES_IN_FEET : EYES_IN_METRES);
     String light =

@@ -1,7 +1,7 @@
 package withy.core.item;
 
-import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import withy.core.geometry.Bearing;
 import withy.core.mark.Demand;
 import withy.core.mark.MarkDescription;
@@ -27,18 +27,15 @@ final class RegulatoryWriter implements ItemWriter {
 
   /** The marks about which a concept is asked: one that only the chart tells is named. */
   private static List<MarkDescription> marks(Concept concept, Practice practice) {
-    List<MarkDescription> marks = new ArrayList<>();
-    for (MarkDescription each : practice.marks()) {
-      boolean told = each.chartTells() || !Sights.of(practice, each, View.NEAR).isEmpty();
-      if (told && asked(each) == concept) {
-        marks.add(each);
-      }
-    }
-    return marks;
+    return practice.marks(each -> isTold(practice, each) && asked(each) == concept);
+  }
+
+  private static boolean isTold(Practice practice, MarkDescription mark) {
+    return mark.chartTells() || !Sights.of(practice, mark, View.NEAR).isEmpty();
   }
 
   /** River marks of a hand are asked for their side. */
-  private static @org.jspecify.annotations.Nullable Concept asked(MarkDescription mark) {
+  private static @Nullable Concept asked(MarkDescription mark) {
     boolean hand = mark.kind().isLateral() && mark.group() != MarkGroup.PRIVATE;
     return hand ? null : Groups.asked(mark.group());
   }

@@ -27,6 +27,11 @@ final class Words {
     return mark(scenario.practice(), scenario.mark().kind());
   }
 
+  /** A character by the value that stands for it; it reads the same in every language. */
+  static Message light(String value) {
+    return Message.of("option.light", value.replace('_', ' '));
+  }
+
   /** A word of the trade by itself. */
   static Message term(Term term) {
     return Message.of("option.term", term);

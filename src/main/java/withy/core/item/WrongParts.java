@@ -1,6 +1,7 @@
 package withy.core.item;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,6 +33,7 @@ final class WrongParts {
   private final Scenario scenario;
   private final MarkDescription mark;
   private final Map<Feature, Part> right;
+  private final Map<View, Scenario> views = new EnumMap<>(View.class);
   private final Map<Feature, Map<String, Part>> offered = new LinkedHashMap<>();
   private final Map<Map<Feature, String>, List<Misconception>> ways = new LinkedHashMap<>();
 
@@ -40,6 +42,9 @@ final class WrongParts {
     this.scenario = scenario;
     this.mark = mark;
     this.right = right;
+    for (View view : View.values()) {
+      views.put(view, seenIn(view, scenario));
+    }
     right.forEach(this::offer);
   }
 
@@ -87,27 +92,20 @@ final class WrongParts {
 
   /** The mark for which the belief takes this one in a view. */
   private Optional<MarkDescription> taken(Misconception belief, View view) {
-    @Nullable String kind = belief.answerOrNull(Form.IDENTIFY, seenIn(view));
+    Scenario seen = views.get(view);
+    @Nullable String kind = seen == null ? null : belief.answerOrNull(Form.IDENTIFY, seen);
     return kind == null ? Optional.empty() : task.practice().mark(new MarkKind(kind));
   }
 
   /** Near by without its topmark, so that what goes by colours is told from what goes by shape. */
-  private Scenario seenIn(View view) {
-    Situation old = scenario.situation();
-    Situation now =
-        new Situation(
-            old.heading(),
-            old.travel(),
-            null,
-            view == View.LIGHT ? TimeOfDay.NIGHT : TimeOfDay.DAY,
-            view,
-            null,
-            null,
-            null);
-    Appearance all = scenario.mark().appearance();
+  private static Scenario seenIn(View view, Scenario scenario) {
+    TimeOfDay time = view == View.LIGHT ? TimeOfDay.NIGHT : TimeOfDay.DAY;
+    Situation now = Situation.steering(scenario.situation().heading(), time, view);
+    SightedMark mark = scenario.mark();
+    Appearance all = mark.appearance();
     Appearance shown = view == View.NEAR ? all.topped(null) : all;
-    SightedMark is = scenario.mark();
-    SightedMark sighted = new SightedMark(is.kind(), is.bearing(), is.distance(), null, shown);
+    SightedMark sighted =
+        new SightedMark(mark.kind(), mark.bearing(), mark.distance(), null, shown);
     return new Scenario(scenario.practice(), now, List.of(sighted));
   }
 
@@ -131,9 +129,7 @@ final class WrongParts {
         look.lights().isEmpty()
             ? null
             : look.lights().get(Math.min(Math.max(place, 0), look.lights().size() - 1));
-    BodyShape body = Parts.shapeTells(look) ? look.bodies().get(0) : BodyShape.PILLAR;
-    boolean topmark = look.topmarkPossible(body);
-    return new LinkedHashMap<>(Parts.of(look, look.appearance(body, topmark, light)));
+    return new LinkedHashMap<>(Parts.of(look, Parts.whole(look, light)));
   }
 
   private boolean isWrong(Feature feature, Part part) {

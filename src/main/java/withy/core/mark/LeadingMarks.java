@@ -1,6 +1,7 @@
 package withy.core.mark;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The two marks of a leading line. Their colours and lights are the authority's to choose (R1001,
@@ -52,7 +53,7 @@ final class LeadingMarks {
             .build());
   }
 
-  private static Board board(@org.jspecify.annotations.Nullable Taper taper) {
+  private static Board board(@Nullable Taper taper) {
     return new Board(BoardShape.RECTANGLE, Colour.WHITE, null, taper);
   }
 

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import withy.core.Term;
 
 /**
@@ -13,13 +14,13 @@ import withy.core.Term;
  */
 public final class Practice implements Term {
   public static final Practice IALA_A =
-      new Practice("iala-a", Region.A, SystemMarks.of(Customs.IALA_A), Notes.ofTheSystem());
+      new Practice("iala-a", Region.A, SystemMarks.of(Customs.IALA_A), false, Notes.ofTheSystem());
   public static final Practice IALA_B =
-      new Practice("iala-b", Region.B, SystemMarks.of(Customs.IALA_B), Notes.ofTheSystem());
+      new Practice("iala-b", Region.B, SystemMarks.of(Customs.IALA_B), false, Notes.ofTheSystem());
   public static final Practice CANADA =
-      new Practice("canada", Region.B, CanadianMarks.all(), Notes.canadian());
+      new Practice("canada", Region.B, CanadianMarks.all(), false, Notes.canadian());
   public static final Practice USA =
-      new Practice("usa", Region.B, AmericanMarks.all(), Notes.american());
+      new Practice("usa", Region.B, AmericanMarks.all(), true, Notes.american());
 
   private static final List<Practice> ALL = List.of(IALA_A, IALA_B, CANADA, USA);
 
@@ -27,13 +28,19 @@ public final class Practice implements Term {
   private final Region region;
   private final List<MarkDescription> marks;
   private final List<MarkKind> kinds;
+  private final boolean feet;
   private final List<PracticeNote> notes;
 
   private Practice(
-      String id, Region region, List<MarkDescription> marks, List<PracticeNote> notes) {
+      String id,
+      Region region,
+      List<MarkDescription> marks,
+      boolean feet,
+      List<PracticeNote> notes) {
     this.id = id;
     this.region = region;
     this.marks = List.copyOf(marks);
+    this.feet = feet;
     this.notes = List.copyOf(notes);
     Set<MarkKind> kinds = new LinkedHashSet<>();
     Set<String> ids = new LinkedHashSet<>();
@@ -64,7 +71,7 @@ public final class Practice implements Term {
   public Practice with(MarkDescription mark) {
     List<MarkDescription> more = new ArrayList<>(marks);
     more.add(mark);
-    return new Practice(id, region, more, notes);
+    return new Practice(id, region, more, feet, notes);
   }
 
   @Override
@@ -86,9 +93,25 @@ public final class Practice implements Term {
     return marks;
   }
 
+  /** Those of its marks that fit, in their order. */
+  public List<MarkDescription> marks(Predicate<MarkDescription> fitting) {
+    List<MarkDescription> fit = new ArrayList<>();
+    for (MarkDescription each : marks) {
+      if (fitting.test(each)) {
+        fit.add(each);
+      }
+    }
+    return fit;
+  }
+
   /** The kinds of its marks, in the order of {@link #marks()}. */
   public List<MarkKind> kinds() {
     return kinds;
+  }
+
+  /** Whether its charts and lists tell heights in feet rather than metres. */
+  public boolean tellsFeet() {
+    return feet;
   }
 
   /** What it says beside its marks: facts of which there is no picture. */

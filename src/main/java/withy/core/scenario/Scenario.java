@@ -2,6 +2,7 @@ package withy.core.scenario;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import withy.core.mark.MarkDescription;
 import withy.core.mark.Practice;
 
 /**
@@ -47,5 +48,18 @@ public record Scenario(
       throw new IllegalStateException("no mark is in sight");
     }
     return marks.get(0);
+  }
+
+  /**
+   * The mark that is asked about as its practice describes it.
+   *
+   * @throws IllegalStateException if none is in sight, or the practice has none of the kind
+   */
+  public MarkDescription described() {
+    SightedMark asked = mark();
+    return practice
+        .mark(asked.kind(), asked.appearance())
+        .orElseThrow(
+            () -> new IllegalStateException(practice.id() + " has no " + asked.kind().id()));
   }
 }

@@ -2,6 +2,7 @@ package withy.core.scenario;
 
 import org.jspecify.annotations.Nullable;
 import withy.core.geometry.Bearing;
+import withy.core.light.LightCharacter;
 import withy.core.mark.Appearance;
 import withy.core.mark.MarkKind;
 
@@ -28,6 +29,19 @@ public record SightedMark(
     if (!(distance > 0)) {
       throw new IllegalArgumentException("distance " + distance + " m is not above 0");
     }
+  }
+
+  /**
+   * The light that it shows.
+   *
+   * @throws IllegalStateException if it is unlit
+   */
+  public LightCharacter light() {
+    @Nullable LightCharacter light = appearance.light();
+    if (light == null) {
+      throw new IllegalStateException("an unlit mark cannot be seen at night");
+    }
+    return light;
   }
 
   /** A mark that belongs to no leading line. */

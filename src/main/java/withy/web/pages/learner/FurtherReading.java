@@ -12,7 +12,6 @@ import withy.core.light.LightCharacter;
 import withy.core.light.LightNotationException;
 import withy.core.mark.MarkDescription;
 import withy.core.mark.Practice;
-import withy.core.scenario.SightedMark;
 import withy.web.pages.Address;
 import withy.web.pages.Link;
 import withy.web.pages.TakenFor;
@@ -35,8 +34,7 @@ final class FurtherReading {
     Practice practice = item.scenario().practice();
     Set<MarkDescription> marks = new LinkedHashSet<>();
     if (!item.scenario().marks().isEmpty()) {
-      SightedMark asked = item.scenario().mark();
-      practice.mark(asked.kind(), asked.appearance()).ifPresent(marks::add);
+      marks.add(item.scenario().described());
       TakenFor.of(item, chosen).ifPresent(marks::add);
     }
     marks.forEach(mark -> links.add(page(practice, mark)));
