@@ -52,34 +52,29 @@ final class SectorWriter implements ItemWriter {
             case FAIRWAY, LIMIT -> fairway(task, question);
           };
     } while (Distractors.of(task, Form.LIGHT, scenario, key(scenario)).count() == 0);
-    return question == SectorQuestion.LIMIT ? number(task, scenario) : choice(task, scenario);
-  }
-
-  private static Draft choice(Task task, Scenario scenario) {
-    String key = key(scenario);
     return new Draft(
         Form.LIGHT,
         concepts(scenario),
         scenario,
         SectorWords.prompt(scenario),
+        question == SectorQuestion.LIMIT ? number(task, scenario) : choice(task, scenario),
+        SectorWords.explanation(scenario));
+  }
+
+  private static Answer choice(Task task, Scenario scenario) {
+    String key = key(scenario);
+    return Choice.of(
         new Option(key, text(key), null, null),
-        Distractors.of(task, Form.LIGHT, scenario, key).options(SectorWriter::text),
-        SectorWords.explanation(scenario));
+        Distractors.of(task, Form.LIGHT, scenario, key).options(SectorWriter::text));
   }
 
-  private static Draft number(Task task, Scenario scenario) {
+  private static Answer number(Task task, Scenario scenario) {
     String key = key(scenario);
-    return new Draft(
-        Form.LIGHT,
-        concepts(scenario),
-        scenario,
-        SectorWords.prompt(scenario),
-        Quantity.of(
-            Unit.DEGREES,
-            Double.parseDouble(key),
-            WHOLE_DEGREE,
-            Distractors.of(task, Form.LIGHT, scenario, key).numbers()),
-        SectorWords.explanation(scenario));
+    return Quantity.of(
+        Unit.DEGREES,
+        Double.parseDouble(key),
+        WHOLE_DEGREE,
+        Distractors.of(task, Form.LIGHT, scenario, key).numbers());
   }
 
   private static List<Concept> concepts(Scenario scenario) {

@@ -23,36 +23,15 @@ final class AmericanDayboards {
 
   static List<MarkDescription> all() {
     return List.of(
-        board(MarkKind.PORT_HAND, MarkGroup.FIXED, "dayboard-sg", BoardShape.SQUARE, GREEN)
-            .painted(ColourPattern.PLAIN, GREEN)
-            .asks(Passing.LEAVE_TO_PORT, Demand.KEEP_TO_ITS_SIDE)
-            .numbering(Numbering.NUMBERED)
-            .build(),
-        board(MarkKind.STARBOARD_HAND, MarkGroup.FIXED, "dayboard-tr", BoardShape.TRIANGLE, RED)
-            .painted(ColourPattern.PLAIN, RED)
-            .asks(Passing.LEAVE_TO_STARBOARD, Demand.KEEP_TO_ITS_SIDE)
-            .numbering(Numbering.NUMBERED)
-            .build(),
-        board(
-                MarkKind.PREFERRED_CHANNEL_TO_STARBOARD,
-                MarkGroup.FIXED,
-                "dayboard-jg",
-                BoardShape.SQUARE,
-                GREEN)
-            .painted(ColourPattern.HORIZONTAL, GREEN, RED)
-            .asks(Passing.PREFERRED_TO_PORT, Demand.CHOOSE_CHANNEL)
-            .numbering(Numbering.LETTERED)
-            .build(),
-        board(
-                MarkKind.PREFERRED_CHANNEL_TO_PORT,
-                MarkGroup.FIXED,
-                "dayboard-jr",
-                BoardShape.TRIANGLE,
-                RED)
-            .painted(ColourPattern.HORIZONTAL, RED, GREEN)
-            .asks(Passing.PREFERRED_TO_STARBOARD, Demand.CHOOSE_CHANNEL)
-            .numbering(Numbering.LETTERED)
-            .build(),
+        hand(MarkKind.PORT_HAND, "dayboard-sg", BoardShape.SQUARE, GREEN, Passing.LEAVE_TO_PORT),
+        hand(
+            MarkKind.STARBOARD_HAND,
+            "dayboard-tr",
+            BoardShape.TRIANGLE,
+            RED,
+            Passing.LEAVE_TO_STARBOARD),
+        junction("dayboard-jg", BoardShape.SQUARE, GREEN, RED, Passing.PREFERRED_TO_PORT),
+        junction("dayboard-jr", BoardShape.TRIANGLE, RED, GREEN, Passing.PREFERRED_TO_STARBOARD),
         board(MarkKind.SAFE_WATER, MarkGroup.FIXED, "dayboard-mr", BoardShape.OCTAGON, RED)
             .painted(ColourPattern.VERTICAL, WHITE, RED)
             .asks(Passing.EITHER_SIDE, Demand.GO_EITHER_SIDE)
@@ -80,6 +59,29 @@ final class AmericanDayboards {
             .asks(Passing.UNTOLD, Demand.READ_NOTICE)
             .numbering(Numbering.WORDED)
             .build());
+  }
+
+  private static MarkDescription hand(
+      MarkKind kind, String id, BoardShape shape, Colour colour, Passing passing) {
+    return board(kind, MarkGroup.FIXED, id, shape, colour)
+        .painted(ColourPattern.PLAIN, colour)
+        .asks(passing, Demand.KEEP_TO_ITS_SIDE)
+        .numbering(Numbering.NUMBERED)
+        .build();
+  }
+
+  /** The upper half decides: green on top is left to port for the preferred channel. */
+  private static MarkDescription junction(
+      String id, BoardShape shape, Colour top, Colour below, Passing passing) {
+    MarkKind kind =
+        passing == Passing.PREFERRED_TO_PORT
+            ? MarkKind.PREFERRED_CHANNEL_TO_STARBOARD
+            : MarkKind.PREFERRED_CHANNEL_TO_PORT;
+    return board(kind, MarkGroup.FIXED, id, shape, top)
+        .painted(ColourPattern.HORIZONTAL, top, below)
+        .asks(passing, Demand.CHOOSE_CHANNEL)
+        .numbering(Numbering.LETTERED)
+        .build();
   }
 
   /** A board of four sectors: it tells no side, only a place. */
