@@ -1,5 +1,7 @@
 package withy.drawing;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import withy.core.geometry.Bearing;
 import withy.core.light.LightTimeline;
@@ -38,9 +40,9 @@ public final class NightLights {
   }
 
   /**
-   * The lights between two bearings, clockwise from the left edge to the right. The picture has no
-   * view box, as {@link MarkDrawing#night}; the more lights, the smaller each, so that all together
-   * may flash.
+   * The lights between two bearings, clockwise from the left edge to the right, in whatever order
+   * they are given: the picture must not tell which of them is asked about. It has no view box, as
+   * {@link MarkDrawing#night}; the more lights, the smaller each, so that all together may flash.
    *
    * @throws IllegalArgumentException if a light lies outside the two bearings
    */
@@ -49,7 +51,9 @@ public final class NightLights {
     NightScene.begin(view.svg, HORIZON);
     view.scale(lettering);
     view.svg.end();
-    for (Sighted each : lights) {
+    List<Sighted> across = new ArrayList<>(lights);
+    across.sort(Comparator.comparingDouble(each -> view.across(each.bearing())));
+    for (Sighted each : across) {
       LightDisc.draw(
           view.svg,
           each.timeline(),

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -19,6 +20,7 @@ import withy.core.item.ItemGenerator;
 import withy.core.item.Option;
 import withy.core.mark.MarkKind;
 import withy.core.mark.Practice;
+import withy.core.scenario.Scenario;
 import withy.core.scenario.SightedMark;
 
 class ItemPictureTest {
@@ -122,6 +124,42 @@ class ItemPictureTest {
     List<Vec> east = Passing.of("pass-east", boat, mark, north).ways().get(0);
     assertThat(east.get(1).x()).isPositive();
     assertThat(Passing.of("either-side", boat, mark, north).ways()).hasSize(2);
+  }
+
+  /**
+   * The mark or the pair that is asked about stands first in the scenario, never in the picture.
+   */
+  @ParameterizedTest
+  @MethodSource("withy.core.mark.Practice#values")
+  void drawsSeveralLightsOrLeadsAlikeWhicheverIsAskedAbout(Practice practice) {
+    Composition several = new Composition(List.of(), List.of(Form.LIGHT, Form.LEADING), null, 1);
+    int compared = 0;
+    for (int seed = 0; seed < 300; seed++) {
+      Item item = ItemGenerator.item(practice, several, seed, 0);
+      int together = item.form() == Form.LEADING ? 2 : 1;
+      if (item.scenario().marks().size() > 2) {
+        assertThat(ItemPicture.question(rotated(item, together)).view().text())
+            .isEqualTo(ItemPicture.question(item).view().text());
+        compared++;
+      }
+    }
+    assertThat(compared).isGreaterThan(30);
+  }
+
+  /** The same marks in sight, another one first. */
+  private static Item rotated(Item item, int marks) {
+    List<SightedMark> others = new ArrayList<>(item.scenario().marks());
+    Collections.rotate(others, marks);
+    Scenario scenario = item.scenario();
+    return new Item(
+        item.form(),
+        item.seed(),
+        item.index(),
+        item.concepts(),
+        new Scenario(scenario.practice(), scenario.situation(), others).asking(scenario.question()),
+        item.prompt(),
+        item.answer(),
+        item.explanation());
   }
 
   private static String wrong(Item item) {

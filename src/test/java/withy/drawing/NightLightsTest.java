@@ -31,6 +31,22 @@ class NightLightsTest {
   }
 
   @Test
+  void drawsLightsAlikeInWhateverOrderTheyAreGiven() {
+    NightLights.Sighted one = sighted(340, "Fl(2) R 6s");
+    NightLights.Sighted other = sighted(10, "Q W");
+    NightLights.Sighted third = sighted(20, "Iso G 4s");
+    assertThat(drawn(List.of(third, one, other))).isEqualTo(drawn(List.of(one, other, third)));
+  }
+
+  private static NightLights.Sighted sighted(double bearing, String character) {
+    return new NightLights.Sighted(Bearing.of(bearing), LightCharacter.parse(character).timeline());
+  }
+
+  private static Svg drawn(List<NightLights.Sighted> lights) {
+    return NightLights.of(lights, Bearing.of(330), Bearing.of(50), Lettering.ENGLISH);
+  }
+
+  @Test
   void refusesALightOutOfSight() {
     assertThatThrownBy(() -> view(330, 50, 60)).isInstanceOf(IllegalArgumentException.class);
   }
