@@ -36,7 +36,8 @@ final class SectorWords {
             "prompt.sector.limit",
             white.from().reciprocal(),
             white.to().reciprocal(),
-            colour(lookout.beyond()));
+            colour(lookout.beyond()),
+            SectorWriter.WHOLE_DEGREE);
       }
     };
   }

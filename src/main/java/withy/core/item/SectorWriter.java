@@ -24,7 +24,8 @@ final class SectorWriter implements ItemWriter {
   /** Degrees that a bearing keeps clear of a limit, where the colours are hard to tell. */
   private static final double CLEAR = 3;
 
-  private static final double WHOLE_DEGREE = 1;
+  /** How far off an answer in degrees may be. */
+  static final double WHOLE_DEGREE = 1;
 
   private static final List<LightCharacter> LIGHTS =
       List.of("Oc WRG 6s", "Iso WRG 4s", "Fl WRG 5s", "Oc(2) WRG 8s", "Fl(3) WRG 15s").stream()

@@ -6,6 +6,7 @@ import java.net.BindException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -15,6 +16,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import withy.core.mark.MarkDescription;
 import withy.core.mark.Practice;
+import withy.core.mark.PracticeNote;
+import withy.wording.Wording;
 
 /** The reference, for anybody who comes, without scripts. */
 class MarkPagesTest {
@@ -46,6 +49,19 @@ class MarkPagesTest {
                   .toList());
       assertThat(page.select(".caution").text()).contains("not for navigation");
     }
+  }
+
+  @Test
+  void saysBesideTheMarksWhatNoneOfThemShows() {
+    Visitor anybody = server.visitor();
+    for (Practice practice : Practice.values()) {
+      String page = anybody.get("/marks/" + practice.id()).select("main").text();
+      for (PracticeNote each : practice.notes()) {
+        assertThat(page).contains(Wording.of(Locale.ENGLISH).text(each.messageKey()));
+        each.sources().forEach(source -> assertThat(page).contains(source.section()));
+      }
+    }
+    assertThat(anybody.get("/marks/usa").text()).contains("racon", "33 CFR 62");
   }
 
   @Test

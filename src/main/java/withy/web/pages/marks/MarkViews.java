@@ -73,7 +73,8 @@ final class MarkViews {
         showing.switches(path, wording),
         Practice.values().stream().map(each -> link(each, showing, each.equals(practice))).toList(),
         Link.to(wording.text("page.marks.poster"), showing.address(path(practice) + "/poster")),
-        groups(practice, showing, lights));
+        groups(practice, showing, lights),
+        words.notes(practice));
   }
 
   private Link link(Practice practice, Showing showing, boolean current) {

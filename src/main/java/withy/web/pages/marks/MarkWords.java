@@ -125,9 +125,20 @@ final class MarkWords {
             wording.text("wanting." + mistake.intent().id()));
   }
 
+  /** What a practice says that no mark shows. */
+  List<MarksView.Note> notes(Practice practice) {
+    return practice.notes().stream()
+        .map(each -> new MarksView.Note(wording.text(each.messageKey()), sources(each.sources())))
+        .toList();
+  }
+
   /** Where it is laid down. */
   List<MarkView.Source> sources(MarkDescription mark) {
-    return mark.clauses().stream()
+    return sources(mark.clauses());
+  }
+
+  private List<MarkView.Source> sources(List<Clause> clauses) {
+    return clauses.stream()
         .map(each -> new MarkView.Source(source(each), each.fromMemory()))
         .toList();
   }

@@ -7,6 +7,7 @@ import withy.web.pages.Link;
  * All marks of a practice.
  *
  * @param night whether the pictures are dark
+ * @param notes what it says that no mark shows
  */
 record MarksView(
     String practice,
@@ -17,4 +18,8 @@ record MarksView(
     List<Link> switches,
     List<Link> practices,
     Link poster,
-    List<CardGroup> groups) {}
+    List<CardGroup> groups,
+    List<Note> notes) {
+  /** A fact, and where it is laid down. */
+  record Note(String text, List<MarkView.Source> sources) {}
+}
