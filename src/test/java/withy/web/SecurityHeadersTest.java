@@ -2,9 +2,8 @@ package withy.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.OutputStream;
 import java.net.BindException;
-import java.net.Socket;
+import java.net.http.HttpHeaders;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -68,7 +67,7 @@ class SecurityHeadersTest {
             "GET / HTTP/1.1\r\n\r\n",
             "NONSENSE\r\n\r\n",
             "GET / HTTP/1.1\r\nHost: a\r\nX: " + "x".repeat(9000) + "\r\n\r\n")) {
-      String answer = raw(request);
+      String answer = Wire.raw(server.port(), request.getBytes(StandardCharsets.UTF_8));
       assertThat(answer).startsWith("HTTP/1.1 4");
       for (Map.Entry<String, String> each : SecurityHeaders.ALL) {
         assertThat(answer).contains(each.getKey() + ": " + each.getValue());
@@ -96,7 +95,11 @@ class SecurityHeadersTest {
   }
 
   static void requireHeaders(HttpResponse<String> response) {
-    Map<String, List<String>> headers = response.headers().map();
+    requireHeaders(response.headers());
+  }
+
+  static void requireHeaders(HttpHeaders response) {
+    Map<String, List<String>> headers = response.map();
     for (Map.Entry<String, String> each : SecurityHeaders.ALL) {
       List<String> values = headers.get(each.getKey().toLowerCase(Locale.ROOT));
       assertThat(values).as(each.getKey()).hasSize(1);
@@ -105,19 +108,9 @@ class SecurityHeadersTest {
       }
     }
     assertThat(headers).doesNotContainKeys("server", "x-powered-by");
-    String type = response.headers().firstValue("Content-Type").orElse("");
+    String type = response.firstValue("Content-Type").orElse("");
     if (type.startsWith("text/") || type.contains("json") || type.contains("yaml")) {
       assertThat(type).contains("charset=utf-8");
-    }
-  }
-
-  private static String raw(String request) throws Exception {
-    try (Socket socket = new Socket("127.0.0.1", server.port())) {
-      OutputStream out = socket.getOutputStream();
-      out.write(request.getBytes(StandardCharsets.UTF_8));
-      out.flush();
-      socket.shutdownOutput();
-      return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     }
   }
 }
