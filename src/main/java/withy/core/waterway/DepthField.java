@@ -1,0 +1,104 @@
+package withy.core.waterway;
+
+import withy.core.geometry.Position;
+
+/**
+ * Depths of a stretch of water in metres below chart datum, dangers included; what dries is
+ * negative. Values stand at the centres of square cells and are whole decimetres; between centres
+ * the depth is bilinear, beyond the outermost ones it is theirs.
+ */
+public final class DepthField {
+  private static final double DECIMETRES = 10;
+
+  private final Position origin;
+  private final double cell;
+  private final int columns;
+  private final int rows;
+  private final short[] decimetres;
+
+  /**
+   * A field of depths.
+   *
+   * @param origin the centre of the most south-western cell
+   * @param cell metres from centre to centre, above 0
+   * @param columns from west to east, at least 2
+   * @param depths metres, row by row from the south, each from the west; rounded to decimetres
+   * @throws IllegalArgumentException if there are not two rows and columns of finite depths
+   */
+  public DepthField(Position origin, double cell, int columns, double[] depths) {
+    if (!(cell > 0) || columns < 2 || depths.length % columns != 0 || depths.length < 2 * columns) {
+      throw new IllegalArgumentException(
+          depths.length + " depths in " + columns + " columns of " + cell + " m are no field");
+    }
+    this.origin = origin;
+    this.cell = cell;
+    this.columns = columns;
+    this.rows = depths.length / columns;
+    this.decimetres = new short[depths.length];
+    for (int i = 0; i < depths.length; i++) {
+      decimetres[i] = decimetres(depths[i]);
+    }
+  }
+
+  private static short decimetres(double depth) {
+    if (!(Math.abs(depth) < Short.MAX_VALUE / DECIMETRES)) {
+      throw new IllegalArgumentException(depth + " m is no depth");
+    }
+    return (short) Math.round(depth * DECIMETRES);
+  }
+
+  public Position origin() {
+    return origin;
+  }
+
+  public double cell() {
+    return cell;
+  }
+
+  public int columns() {
+    return columns;
+  }
+
+  public int rows() {
+    return rows;
+  }
+
+  /** Metres from west to east between the outermost centres. */
+  public double width() {
+    return (columns - 1) * cell;
+  }
+
+  /** Metres from south to north between the outermost centres. */
+  public double height() {
+    return (rows - 1) * cell;
+  }
+
+  /** The depth at the centre of a cell. */
+  public double depth(int column, int row) {
+    return decimetres[row * columns + column] / DECIMETRES;
+  }
+
+  /** Whether a place lies among the centres. */
+  public boolean contains(Position place) {
+    double x = place.x() - origin.x();
+    double y = place.y() - origin.y();
+    return x >= 0 && y >= 0 && x <= width() && y <= height();
+  }
+
+  /** The depth at a place. */
+  public double depth(Position place) {
+    double across = held((place.x() - origin.x()) / cell, columns - 1);
+    double up = held((place.y() - origin.y()) / cell, rows - 1);
+    int column = Math.min((int) across, columns - 2);
+    int row = Math.min((int) up, rows - 2);
+    double east = across - column;
+    double north = up - row;
+    double south = depth(column, row) * (1 - east) + depth(column + 1, row) * east;
+    double above = depth(column, row + 1) * (1 - east) + depth(column + 1, row + 1) * east;
+    return south * (1 - north) + above * north;
+  }
+
+  private static double held(double value, double most) {
+    return Math.min(Math.max(value, 0), most);
+  }
+}

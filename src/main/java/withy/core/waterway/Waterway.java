@@ -1,0 +1,82 @@
+package withy.core.waterway;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import withy.core.geometry.Polyline;
+import withy.core.geometry.Position;
+
+/**
+ * A stretch of water: its depths, what is marked in it and the marks.
+ *
+ * @param tide metres that the water stands above chart datum
+ * @param fairways the main one first; none in open water
+ */
+public record Waterway(
+    DepthField depths,
+    double tide,
+    List<Fairway> fairways,
+    List<Danger> dangers,
+    List<PlacedMark> marks) {
+  /** Metres between two looks at the depth along a track. */
+  private static final double STEP = 4;
+
+  /**
+   * @throws IllegalArgumentException if two fairways have one id, or a mark serves none of them
+   */
+  public Waterway {
+    fairways = List.copyOf(fairways);
+    dangers = List.copyOf(dangers);
+    marks = List.copyOf(marks);
+    Set<String> ids = new LinkedHashSet<>();
+    for (Fairway each : fairways) {
+      if (!ids.add(each.id())) {
+        throw new IllegalArgumentException("two fairways are called " + each.id());
+      }
+    }
+    for (PlacedMark each : marks) {
+      if (each.serves() != null && !ids.contains(each.serves())) {
+        throw new IllegalArgumentException("a mark serves " + each.serves() + ", no fairway here");
+      }
+    }
+  }
+
+  /** The fairway of an id. */
+  public Optional<Fairway> fairway(String id) {
+    return fairways.stream().filter(each -> each.id().equals(id)).findFirst();
+  }
+
+  /** Metres of water at a place, tide added. */
+  public double water(Position place) {
+    return depths.depth(place) + tide;
+  }
+
+  /** Sails a track: every corner and every few metres between are looked at. */
+  public Sailed sail(Polyline track, Keel keel) {
+    double least = Double.POSITIVE_INFINITY;
+    Position where = track.start();
+    @Nullable Position touched = null;
+    for (int i = 1; i < track.points().size(); i++) {
+      Position from = track.points().get(i - 1);
+      Position to = track.points().get(i);
+      int steps = Math.max(1, (int) Math.ceil(from.distanceTo(to) / STEP));
+      for (int step = i == 1 ? 0 : 1; step <= steps; step++) {
+        double share = (double) step / steps;
+        Position here =
+            new Position(
+                from.x() + share * (to.x() - from.x()), from.y() + share * (to.y() - from.y()));
+        double water = water(here);
+        if (water < least) {
+          least = water;
+          where = here;
+        }
+        if (touched == null && keel.grounds(water)) {
+          touched = here;
+        }
+      }
+    }
+    return new Sailed(least, where, touched);
+  }
+}
