@@ -22,7 +22,7 @@ public final class Chance {
   }
 
   /** The finaliser of SplitMix64 (Steele, Lea, Flood 2014), on a step of the golden ratio. */
-  private static long scrambled(long value) {
+  static long scrambled(long value) {
     long z = value + 0x9e3779b97f4a7c15L;
     z = (z ^ (z >>> 30)) * 0xbf58476d1ce4e5b9L;
     z = (z ^ (z >>> 27)) * 0x94d049bb133111ebL;
@@ -37,6 +37,11 @@ public final class Chance {
   /** A whole number from least to most, both included. */
   public int between(int least, int most) {
     return least + below(most - least + 1);
+  }
+
+  /** A seed for something that draws by itself. */
+  long seed() {
+    return random.nextLong();
   }
 
   /** True in one of n draws. */
