@@ -54,9 +54,15 @@ public record Polyline(List<Position> points) {
   public double length() {
     double length = 0;
     for (int i = 1; i < points.size(); i++) {
-      length += points.get(i - 1).distanceTo(points.get(i));
+      length += leg(i);
     }
     return length;
+  }
+
+  private double leg(int to) {
+    double dx = points.get(to).x() - points.get(to - 1).x();
+    double dy = points.get(to).y() - points.get(to - 1).y();
+    return Math.sqrt(dx * dx + dy * dy);
   }
 
   /** The place at a distance from the beginning; the ends for distances beyond them. */
@@ -65,7 +71,7 @@ public record Polyline(List<Position> points) {
     for (int i = 1; i < points.size(); i++) {
       Position from = points.get(i - 1);
       Position to = points.get(i);
-      double leg = from.distanceTo(to);
+      double leg = leg(i);
       if (left <= leg) {
         return between(from, to, left / leg);
       }
@@ -78,7 +84,7 @@ public record Polyline(List<Position> points) {
   public Bearing bearingAt(double along) {
     double left = Math.max(0, along);
     for (int i = 1; i < points.size(); i++) {
-      double leg = points.get(i - 1).distanceTo(points.get(i));
+      double leg = leg(i);
       if (left <= leg || i == points.size() - 1) {
         return points.get(i - 1).bearingTo(points.get(i));
       }
