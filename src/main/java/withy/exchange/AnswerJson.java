@@ -43,6 +43,9 @@ final class AnswerJson {
       json.writeStringField(
           "misconception", each.misconception() == null ? null : each.misconception().id());
       json.writeStringField("mistook", wording.mistook(each));
+      if (each.way() != null) {
+        WaterJson.way(json, each.way());
+      }
       json.writeEndObject();
     }
     json.writeEndArray();

@@ -17,9 +17,11 @@ import withy.core.mark.Appearance;
 import withy.core.mark.Board;
 import withy.core.mark.Colour;
 import withy.core.mark.Topmark;
+import withy.core.scenario.Sailing;
 import withy.core.scenario.Scenario;
 import withy.core.scenario.SightedMark;
 import withy.core.scenario.Situation;
+import withy.core.waterway.PlacedMark;
 import withy.wording.ItemWording;
 
 /** An item with its key as one line of JSON, as the command {@code scenarios} writes it. */
@@ -54,9 +56,13 @@ public final class ItemJson {
     json.writeStringField("region", item.scenario().practice().region().name());
     concepts(item.concepts());
     situation(item.scenario());
+    @Nullable Sailing sailing = item.scenario().sailing();
+    if (sailing != null) {
+      new WaterJson(json).write(sailing);
+    }
     json.writeArrayFieldStart("marks");
-    for (SightedMark each : item.scenario().marks()) {
-      mark(each);
+    for (int i = 0; i < item.scenario().marks().size(); i++) {
+      mark(item.scenario().marks().get(i), sailing == null ? null : sailing.marks().get(i));
     }
     json.writeEndArray();
     json.writeStringField("prompt", wording.prompt(item));
@@ -103,7 +109,7 @@ public final class ItemJson {
     json.writeStringField("leads", ahead ? "ahead" : "astern");
   }
 
-  private void mark(SightedMark mark) throws IOException {
+  private void mark(SightedMark mark, @Nullable PlacedMark placed) throws IOException {
     json.writeStartObject();
     term("kind", mark.kind());
     bearing("bearing", mark.bearing());
@@ -112,6 +118,10 @@ public final class ItemJson {
     if (mark.lead() != null) {
       json.writeStringField(
           "lead", String.format(Locale.ROOT, "%03d", Math.round(mark.lead().degrees())));
+    }
+    if (placed != null) {
+      WaterJson.point(json, "position", placed.position());
+      json.writeStringField("serves", placed.serves());
     }
     appearance(mark.appearance());
     json.writeEndObject();

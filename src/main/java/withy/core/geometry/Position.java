@@ -22,6 +22,11 @@ public record Position(double x, double y) {
     return new Position(x + metres * StrictMath.sin(angle), y + metres * StrictMath.cos(angle));
   }
 
+  /** This place in whole decimetres, as files write it. */
+  public Position rounded() {
+    return new Position(Math.rint(10 * x) / 10, Math.rint(10 * y) / 10);
+  }
+
   /** Metres between two places. */
   public double distanceTo(Position other) {
     return StrictMath.hypot(other.x - x, other.y - y);

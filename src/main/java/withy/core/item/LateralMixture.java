@@ -32,10 +32,17 @@ final class LateralMixture {
     OUTBOUND_BY_SHAPE
   }
 
+  /** One in three in a stretch of water, where every answer is sailed. */
+  private static Scenario byColour(Task task, Travel travel) {
+    return task.chance().oneIn(3)
+        ? WaterSides.drawn(task, travel)
+        : SideWriter.lateral(task, travel, View.NEAR);
+  }
+
   static Scenario drawn(Task task) {
     return switch (ROW.get(Math.floorMod(task.index(), ROW.size()))) {
-      case INBOUND -> SideWriter.lateral(task, Travel.WITH, View.NEAR);
-      case OUTBOUND_BY_COLOUR -> SideWriter.lateral(task, Travel.AGAINST, View.NEAR);
+      case INBOUND -> byColour(task, Travel.WITH);
+      case OUTBOUND_BY_COLOUR -> byColour(task, Travel.AGAINST);
       case OUTBOUND_BY_SHAPE -> SideWriter.lateral(task, Travel.AGAINST, View.DISTANT);
     };
   }

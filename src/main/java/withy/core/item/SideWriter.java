@@ -49,8 +49,8 @@ final class SideWriter implements ItemWriter {
         concepts(task),
         scenario,
         prompt(scenario),
-        new Option(key.id(), Words.term(key), null, null),
-        wrong,
+        WaterSides.sailed(new Option(key.id(), Words.term(key), null, null), scenario),
+        wrong.stream().map(each -> WaterSides.sailed(each, scenario)).toList(),
         SideExplanation.of(scenario, key));
   }
 

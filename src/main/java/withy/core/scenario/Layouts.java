@@ -106,7 +106,8 @@ final class Layouts {
                 at(480, between(-120, 120)),
                 at(REACH, between(-60, 60))));
     double mouth = between(560, 680);
-    Danger bar = new Danger(DangerKind.BAR, frame.place(between(-640, -560), 0), 190, edge + 0.1);
+    Danger bar =
+        new Danger(DangerKind.BAR, at(between(-640, -560), 0), 190, Math.rint(10 * edge + 1) / 10);
     return new Seabed(
             place -> {
               double inland = frame.inland(place);
@@ -197,7 +198,7 @@ final class Layouts {
             DangerKind.SHOAL,
             at(between(-120, 120), between(-120, 120)),
             between(200, 300),
-            flats - between(0, 8) / 10);
+            Math.rint(10 * flats - between(0, 8)) / 10);
     return new Seabed(place -> deep + 2.2 * broad.at(place.x(), place.y()) + fineness(place))
         .with(shoal);
   }
@@ -209,7 +210,7 @@ final class Layouts {
             chance.oneIn(4) ? DangerKind.WRECK : DangerKind.ROCK,
             at(between(-150, 150), between(-150, 150)),
             between(70, 100),
-            flats - between(2, 14) / 10);
+            Math.rint(10 * flats - between(2, 14)) / 10);
     return new Seabed(place -> deep + 2 * broad.at(place.x(), place.y()) + fineness(place))
         .with(rock);
   }
@@ -265,11 +266,15 @@ final class Layouts {
   }
 
   private Fairway fairway(String id, double width, List<Position> corners) {
-    return new Fairway(id, new Polyline(new ArrayList<>(corners)).rounded(), width);
+    List<Position> line = new ArrayList<>();
+    for (Position each : new Polyline(corners).rounded().points()) {
+      line.add(each.rounded());
+    }
+    return new Fairway(id, new Polyline(line), width);
   }
 
   private Position at(double inland, double abeam) {
-    return frame.place(inland, abeam);
+    return frame.place(inland, abeam).rounded();
   }
 
   private double width() {

@@ -163,7 +163,8 @@ final class Marking {
     MarkLook look = mark.look();
     shown = light(look);
     marks.add(
-        new PlacedMark(mark.kind(), place, serves, label, chance.pick(look.appearances(shown))));
+        new PlacedMark(
+            mark.kind(), place.rounded(), serves, label, chance.pick(look.appearances(shown))));
   }
 
   /** A light that differs from that of the mark before. */

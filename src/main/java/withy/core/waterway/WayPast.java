@@ -37,7 +37,7 @@ public final class WayPast {
     List<Position> track = new ArrayList<>();
     for (double gone : new double[] {-REACH, -REACH / 2, -30, 30, REACH / 2, REACH}) {
       double off = Math.abs(gone) <= 30 ? beside : inside;
-      Position next = fairway.line().beside(foot.along() + gone, off);
+      Position next = fairway.line().beside(foot.along() + gone, off).rounded();
       if (track.isEmpty() || !track.get(track.size() - 1).equals(next)) {
         track.add(next);
       }
@@ -55,6 +55,7 @@ public final class WayPast {
     boolean safe = mark.position().bearingTo(danger.at()).angleTo(pass.middle()) > 90;
     Position by = safe ? mark.position().moved(pass.middle(), OFF) : danger.at();
     double reach = danger.radius() + 2 * OFF;
-    return Polyline.of(by.moved(heading, -reach), by, by.moved(heading, reach));
+    return Polyline.of(
+        by.moved(heading, -reach).rounded(), by.rounded(), by.moved(heading, reach).rounded());
   }
 }

@@ -1,0 +1,151 @@
+package withy.core.item;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import withy.core.Term;
+import withy.core.geometry.Bearing;
+import withy.core.geometry.Polyline;
+import withy.core.geometry.Position;
+import withy.core.mark.Side;
+import withy.core.mark.Travel;
+import withy.core.scenario.Blueprint;
+import withy.core.scenario.Chance;
+import withy.core.scenario.Sailing;
+import withy.core.scenario.Scenario;
+import withy.core.scenario.SightedMark;
+import withy.core.scenario.Situation;
+import withy.core.scenario.TimeOfDay;
+import withy.core.scenario.View;
+import withy.core.scenario.WaterGenerator;
+import withy.core.waterway.Fairway;
+import withy.core.waterway.Keel;
+import withy.core.waterway.PlacedMark;
+import withy.core.waterway.Waterway;
+import withy.core.waterway.WayPast;
+
+/**
+ * Items about the side of a lateral mark that are set in a stretch of water: the boat lies in a
+ * fairway before the mark, and every answer is sailed.
+ */
+final class WaterSides {
+  /** A small cruising boat; ours, no source. */
+  private static final Keel KEEL = new Keel(1.4, 0.5);
+
+  private static final List<Blueprint> MARKED =
+      List.of(
+          Blueprint.HARBOUR_ENTRANCE,
+          Blueprint.RIVER,
+          Blueprint.ESTUARY,
+          Blueprint.COASTAL_PASSAGE);
+
+  /** Metres before the mark from which the boat comes up to it; its passing begins nearer. */
+  private static final double BEFORE = 230;
+
+  /** How far off the bow a mark ahead may bear. */
+  private static final double AHEAD = 25;
+
+  private final Task task;
+  private final Waterway water;
+  private final Travel travel;
+
+  private WaterSides(Task task, Waterway water, Travel travel) {
+    this.task = task;
+    this.water = water;
+    this.travel = travel;
+  }
+
+  /** A scenario before a lateral mark, with or against the direction of its fairway. */
+  static Scenario drawn(Task task, Travel travel) {
+    Optional<Scenario> drawn = Optional.empty();
+    while (drawn.isEmpty()) {
+      Chance chance = task.chance();
+      Waterway water = WaterGenerator.water(task.practice(), chance.pick(MARKED), KEEL, chance);
+      drawn = new WaterSides(task, water, travel).scenario();
+    }
+    return drawn.get();
+  }
+
+  private Optional<Scenario> scenario() {
+    List<PlacedMark> lateral =
+        water.marks().stream().filter(each -> each.kind().isLateral()).toList();
+    for (PlacedMark each : task.chance().shuffled(lateral)) {
+      Optional<Scenario> before = before(each);
+      if (before.isPresent()) {
+        return before;
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Scenario> before(PlacedMark mark) {
+    Fairway fairway = fairway(water, mark);
+    double along = fairway.line().foot(mark.position()).along();
+    double back = travel == Travel.WITH ? -BEFORE : BEFORE;
+    if (along + back < 0 || along + back > fairway.line().length()) {
+      return Optional.empty();
+    }
+    Position boat = fairway.line().at(along + back);
+    Bearing course = fairway.line().bearingAt(along + back);
+    Bearing heading = whole(travel == Travel.WITH ? course : course.reciprocal());
+    Bearing bearing = whole(boat.bearingTo(mark.position()));
+    Bearing buoyage = whole(fairway.direction(mark.position()).bearing());
+    boolean told =
+        bearing.angleTo(heading) <= AHEAD
+            && (travel == Travel.WITH ? heading : heading.reciprocal()).angleTo(buoyage) < 60;
+    return told && water.depths().contains(boat)
+        ? Optional.of(scenario(mark, boat, heading, bearing, buoyage))
+        : Optional.empty();
+  }
+
+  private Scenario scenario(
+      PlacedMark mark, Position boat, Bearing heading, Bearing bearing, Bearing buoyage) {
+    Situation situation =
+        new Situation(heading, travel, buoyage, TimeOfDay.DAY, View.NEAR, null, null, null);
+    List<PlacedMark> marks = new ArrayList<>(List.of(mark));
+    water.marks().stream().filter(each -> !each.equals(mark)).forEach(marks::add);
+    List<SightedMark> sighted = new ArrayList<>();
+    sighted.add(sighted(mark, boat, bearing));
+    marks
+        .subList(1, marks.size())
+        .forEach(each -> sighted.add(sighted(each, boat, boat.bearingTo(each.position()))));
+    return new Scenario(task.practice(), situation, sighted)
+        .in(new Sailing(water, KEEL, boat, marks));
+  }
+
+  private static SightedMark sighted(PlacedMark mark, Position boat, Bearing bearing) {
+    double tenths = Math.rint(10 * boat.distanceTo(mark.position())) / 10;
+    return new SightedMark(
+        mark.kind(), tenth(bearing), Math.max(tenths, 0.1), mark.label(), mark.appearance());
+  }
+
+  private static Bearing tenth(Bearing bearing) {
+    return Bearing.of(Math.rint(10 * bearing.degrees()) / 10);
+  }
+
+  private static Bearing whole(Bearing bearing) {
+    return Bearing.of(Math.rint(bearing.degrees()));
+  }
+
+  private static Fairway fairway(Waterway water, PlacedMark mark) {
+    @Nullable String serves = mark.serves();
+    return water
+        .fairway(serves == null ? "" : serves)
+        .orElseThrow(() -> new IllegalStateException("a lateral mark serves a fairway"));
+  }
+
+  /** An option with what becomes of the boat, where the scenario has water. */
+  static Option sailed(Option option, Scenario scenario) {
+    @Nullable Sailing sailing = scenario.sailing();
+    if (sailing == null) {
+      return option;
+    }
+    Side side = Term.parse(Side.class, option.value());
+    PlacedMark mark = sailing.marks().get(0);
+    Travel travel = scenario.situation().travel();
+    Polyline track = WayPast.lateral(fairway(sailing.water(), mark), mark, travel, side);
+    double least = sailing.water().sail(track, sailing.keel()).leastDepth();
+    return option.sailing(new Way(track, least));
+  }
+}
