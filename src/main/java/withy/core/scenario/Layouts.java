@@ -196,7 +196,7 @@ final class Layouts {
     Danger shoal =
         new Danger(
             DangerKind.SHOAL,
-            at(between(-120, 120), between(-120, 120)),
+            middle(120),
             between(200, 300),
             Math.rint(10 * flats - between(0, 8)) / 10);
     return new Seabed(place -> deep + 2.2 * broad.at(place.x(), place.y()) + fineness(place))
@@ -208,7 +208,7 @@ final class Layouts {
     Danger rock =
         new Danger(
             chance.oneIn(4) ? DangerKind.WRECK : DangerKind.ROCK,
-            at(between(-150, 150), between(-150, 150)),
+            middle(150),
             between(70, 100),
             Math.rint(10 * flats - between(2, 14)) / 10);
     return new Seabed(place -> deep + 2 * broad.at(place.x(), place.y()) + fineness(place))
@@ -275,6 +275,14 @@ final class Layouts {
 
   private Position at(double inland, double abeam) {
     return frame.place(inland, abeam).rounded();
+  }
+
+  /** The centre of a cell, since the depth over a danger smaller than a cell is that of one. */
+  private Position middle(int stray) {
+    Position near = at(between(-stray, stray), between(-stray, stray));
+    return new Position(
+        Seabed.CELL * Math.rint(near.x() / Seabed.CELL),
+        Seabed.CELL * Math.rint(near.y() / Seabed.CELL));
   }
 
   private double width() {
