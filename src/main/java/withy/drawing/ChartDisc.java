@@ -83,6 +83,12 @@ final class ChartDisc {
       Pen.dashed(svg, PathData.line(from.x(), from.y(), to.x(), to.y()), Palette.INK, 0.9, "1.5 3");
     }
     svg.begin("g", "transform", at.turned(heading) + grown());
+    hull(svg);
+    svg.end();
+  }
+
+  /** The boat from above, her bow up. */
+  static void hull(SvgWriter svg) {
     PathData hull =
         PathData.at(0, -14)
             .cubic(5.6, -7, 6.4, 1, 5, 11)
@@ -91,7 +97,6 @@ final class ChartDisc {
             .close();
     Pen.area(svg, hull, Palette.WHITE, Palette.INK, 1.6);
     Pen.line(svg, PathData.line(-3.4, 3, 3.4, 3), Palette.INK, 1.2);
-    svg.end();
   }
 
   private String grown() {
@@ -119,27 +124,7 @@ final class ChartDisc {
 
   /** The conventional direction of buoyage as charts have it: an open arrow between two rings. */
   void buoyage(Vec at, Bearing direction) {
-    svg.begin("g", "transform", at.turned(direction) + grown());
-    PathData arrow =
-        PathData.polygon(-3.5, 26, 3.5, 26, 3.5, -12, 9, -12, 0, -28, -9, -12, -3.5, -12);
-    Pen.area(svg, arrow, Palette.WHITE, Palette.INK, 1.3);
-    for (double side : new double[] {-1, 1}) {
-      svg.element(
-          "circle",
-          "cx",
-          side * 10,
-          "cy",
-          6,
-          "r",
-          3.4,
-          "fill",
-          Palette.WHITE,
-          "stroke",
-          Palette.INK,
-          "stroke-width",
-          1.3);
-    }
-    svg.end();
+    BuoyageArrow.draw(svg, at, direction, size, Palette.WHITE, Palette.INK);
   }
 
   /** Foul ground: a dotted danger line round rocks. */

@@ -6,15 +6,36 @@ package withy.drawing;
  *
  * @param seconds the unit behind a number of seconds
  * @param decimalPoint between whole seconds and their parts
+ * @param metres the unit behind a number of metres
+ * @param cables the unit behind a number of tenths of a nautical mile
  */
 public record Lettering(
-    String north, String east, String south, String west, String seconds, char decimalPoint) {
+    String north,
+    String east,
+    String south,
+    String west,
+    String seconds,
+    char decimalPoint,
+    String metres,
+    String cables) {
   /** As English charts have them. */
-  public static final Lettering ENGLISH = new Lettering("N", "E", "S", "W", "s", '.');
+  public static final Lettering ENGLISH =
+      new Lettering("N", "E", "S", "W", "s", '.', "m", "cables");
 
   /** A time in seconds, cut to hundredths, without its unit. */
   String seconds(double value) {
     return SvgWriter.number(value).replace('.', decimalPoint);
+  }
+
+  /** Metres to a tenth, with their unit. */
+  String metres(double value) {
+    String figures = SvgWriter.decimal(value, 10).replace('.', decimalPoint);
+    return figures + "\u00a0" + metres;
+  }
+
+  /** Three figures, as bearings are written. */
+  static String figures(int degrees) {
+    return (degrees < 100 ? "0" : "") + (degrees < 10 ? "0" : "") + degrees;
   }
 
   /** The compass letter of a whole bearing, or its three digits. */
@@ -25,7 +46,7 @@ public record Lettering(
       case 90 -> east;
       case 180 -> south;
       case 270 -> west;
-      default -> (turned < 100 ? "0" : "") + (turned < 10 ? "0" : "") + turned;
+      default -> figures(turned);
     };
   }
 }

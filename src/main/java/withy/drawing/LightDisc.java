@@ -27,6 +27,9 @@ final class LightDisc {
     {5.2, 1}
   };
 
+  /** Of a small disc: shares of its radius, and how bright. */
+  private static final double[][] DOT = {{1, 0.1}, {0.8, 0.18}, {0.62, 0.35}, {0.48, 1}};
+
   /** How bright the steady part of a fixed and flashing light is beside its flashes. */
   private static final double LOW = 0.5;
 
@@ -45,18 +48,49 @@ final class LightDisc {
   static void draw(
       SvgWriter svg, LightTimeline timeline, double across, double down, double radius) {
     svg.begin("svg", "x", percent(across), "y", percent(down), "overflow", "visible");
-    List<Phase> phases = timeline.phases();
-    svg.begin("g", "fill", fill(firstLit(phases)), "opacity", opacity(phases.get(0), phases));
-    if (!timeline.fixed()) {
-      animate(svg, "opacity", timeline, each -> opacity(each, phases));
-      if (phases.stream().map(Phase::colour).filter(c -> c != null).distinct().count() > 1) {
-        animate(svg, "fill", timeline, LightDisc::fill);
-      }
-    }
+    shine(svg, "fill", timeline);
     for (double[] ring : RINGS) {
       svg.element("circle", "r", ring[0] * radius / RADIUS, "fill-opacity", ring[1]);
     }
     svg.end().end();
+  }
+
+  /**
+   * Draws a light in a scaled picture, where it keeps its size all the same: lines of no length,
+   * whose round ends do not grow with the picture.
+   *
+   * @param radius of the disc with its soft edge, in CSS pixels
+   */
+  static void dot(SvgWriter svg, LightTimeline timeline, Vec at, double radius) {
+    shine(svg, "stroke", timeline);
+    String place = PathData.at(at.x(), at.y()) + "h0";
+    for (double[] ring : DOT) {
+      svg.element(
+          "path",
+          "d",
+          place,
+          "stroke-linecap",
+          "round",
+          "stroke-width",
+          2 * radius * ring[0],
+          "stroke-opacity",
+          ring[1],
+          "vector-effect",
+          "non-scaling-stroke");
+    }
+    svg.end();
+  }
+
+  /** Opens a group that lights up and darkens at the rhythm of a timeline. */
+  private static void shine(SvgWriter svg, String paint, LightTimeline timeline) {
+    List<Phase> phases = timeline.phases();
+    svg.begin("g", paint, fill(firstLit(phases)), "opacity", opacity(phases.get(0), phases));
+    if (!timeline.fixed()) {
+      animate(svg, "opacity", timeline, each -> opacity(each, phases));
+      if (phases.stream().map(Phase::colour).filter(c -> c != null).distinct().count() > 1) {
+        animate(svg, paint, timeline, LightDisc::fill);
+      }
+    }
   }
 
   private static void animate(

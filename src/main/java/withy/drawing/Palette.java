@@ -53,11 +53,24 @@ enum Palette {
   CHART_WATER("#eaf0ef"),
   SHOAL("#dfe8e2"),
 
+  CHART_DEEP("#fdfcf8"),
+  CHART_SHELVING("#e3ecee"),
+  CHART_SHALLOW("#c9d9e0"),
+  CHART_DRYING("#c9cdb0"),
+  CHART_LINE("#6f8b99"),
+  CHART_PLUM("#8a4f7d"),
+
   NIGHT("#0a121c"),
   NIGHT_SEA("#0d1723"),
   ECLIPSE("#000000"),
   NIGHT_HORIZON("#1b2a3a"),
-  NIGHT_INK("#9fb0bd");
+  NIGHT_INK("#9fb0bd"),
+  NIGHT_SHELVING("#101e2b"),
+  NIGHT_SHALLOW("#16293a"),
+  NIGHT_DRYING("#1d2a2c"),
+  NIGHT_SHORE("#2a2720"),
+  NIGHT_LINE("#3f5666"),
+  NIGHT_FAINT("#7a8c9a");
 
   private final String hex;
 

@@ -56,9 +56,13 @@ final class SvgWriter {
 
   /** Words in the picture. */
   SvgWriter text(String words, Object... attributes) {
-    begin("text", attributes);
+    return begin("text", attributes).words(words).end();
+  }
+
+  /** Words inside an element of letters that is open. */
+  SvgWriter words(String words) {
     out.append(escaped(words));
-    return end();
+    return this;
   }
 
   /** Closes all that is open. */

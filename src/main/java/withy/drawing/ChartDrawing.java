@@ -1,0 +1,119 @@
+package withy.drawing;
+
+import java.util.List;
+import withy.core.geometry.Polyline;
+import withy.core.waterway.PlacedMark;
+import withy.core.waterway.Waterway;
+
+/**
+ * A stretch of water as a chart, north up, after the common conventions of paper charts: soundings
+ * and contours in metres below datum, shallow and drying tints, dangers, marks with their light
+ * characters, leading lines, the direction of buoyage, a rose and a scale. No word or sounding
+ * hides a mark; everything stands where the water alone puts it, whatever sails there.
+ */
+public final class ChartDrawing {
+  private final Waterway water;
+  private final ChartOptions options;
+  private final ChartSheet sheet;
+  private final ChartLayout layout;
+  private final ChartInk ink;
+  private final SvgWriter svg;
+
+  private ChartDrawing(Waterway water, ChartOptions options) {
+    this.water = water;
+    this.options = options;
+    this.sheet = ChartSheet.of(water.depths());
+    this.layout = ChartLayout.of(water, sheet, options);
+    this.ink = options.night() ? ChartInk.NIGHT : ChartInk.DAY;
+    this.svg = SvgWriter.scaled(sheet.width(), sheet.height());
+  }
+
+  /** The water and its marks alone, by day. */
+  public static Svg of(Waterway water, Lettering lettering) {
+    return of(water, lettering, ChartOptions.plain());
+  }
+
+  public static Svg of(Waterway water, Lettering lettering, ChartOptions options) {
+    ChartDrawing drawing = new ChartDrawing(water, options);
+    drawing.under();
+    drawing.marks();
+    drawing.words();
+    drawing.boats(lettering);
+    ChartScale.frame(drawing.svg, drawing.sheet, drawing.ink);
+    ChartScale.draw(drawing.svg, drawing.sheet, lettering, drawing.ink);
+    return drawing.svg.finish();
+  }
+
+  /** The ground, and what words and marks may stand on. */
+  private void under() {
+    ChartGround.draw(svg, sheet, options.highWater(), ink);
+    for (ChartLines.Leading each : layout.leading()) {
+      Pen.dashed(svg, ChartTracks.path(List.of(each.line())), ink.words(), 1, "7 3");
+    }
+    ChartRose.draw(svg, layout.compass(), ink);
+    layout.arrowsOfBuoyage().forEach(each -> each.draw(svg, ink));
+    layout.dangers().shown().forEach(each -> layout.dangers().draw(svg, each, ink));
+    for (ChartOptions.Way each : options.ways()) {
+      way(each.line(), each.safe());
+    }
+    Soundings.draw(svg, layout.soundings(), ink, !options.ways().isEmpty());
+  }
+
+  private void way(Polyline line, boolean safe) {
+    List<List<Vec>> parts = sheet.inside(sheet.at(line));
+    if (!parts.isEmpty()) {
+      ChartTracks.way(svg, parts, safe, ink);
+      if (safe) {
+        ChartTracks.head(svg, parts.get(parts.size() - 1), ink);
+      }
+    }
+  }
+
+  private void marks() {
+    for (PlacedMark each : water.marks()) {
+      ChartSymbol symbol = new ChartSymbol(each.appearance());
+      if (options.night()) {
+        symbol.place(svg, sheet.at(each.position()), ink);
+      } else {
+        symbol.draw(svg, sheet.at(each.position()), ink.compass());
+      }
+    }
+    if (options.night()) {
+      ChartOptions.Boat boat = options.boat();
+      ChartLights.draw(svg, water.marks(), sheet, boat == null ? null : boat.at());
+    }
+  }
+
+  private void words() {
+    ChartWords.begin(svg, ChartLabel.SIZE, ink.words(), ink.halo());
+    for (ChartLayout.Labelled each : layout.labels()) {
+      each.label().draw(svg, each.box(), each.sign());
+    }
+    for (ChartLayout.Bearings each : layout.bearings()) {
+      ChartWords.write(svg, each.words(), each.box());
+    }
+    svg.end();
+    Soundings.depths(svg, layout.depths(), ink);
+  }
+
+  private void boats(Lettering lettering) {
+    ChartOptions.Boat boat = options.boat();
+    if (boat != null && sheet.area().contains(sheet.at(boat.at()))) {
+      ChartTracks.boat(svg, sheet.at(boat.at()), boat.heading(), ink);
+    }
+    for (ChartOptions.Touch each : options.touches()) {
+      Vec at = sheet.at(each.at());
+      if (sheet.area().contains(at)) {
+        ChartTracks.cross(svg, at, ink);
+        String words = lettering.metres(Math.floor(each.water() * 10) / 10);
+        double width = Type.width(words, ChartLabel.SIZE + 1, true);
+        List<Box> places = ChartLabel.places(ChartTracks.touch(at), width, ChartLabel.LINE);
+        Box box = layout.room().best(places).orElseThrow();
+        layout.room().take(box);
+        ChartWords.begin(svg, ChartLabel.SIZE + 1, ink.words(), ink.halo());
+        ChartWords.write(svg, words, box, "font-weight", 700);
+        svg.end();
+      }
+    }
+  }
+}

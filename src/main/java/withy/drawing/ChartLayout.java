@@ -1,0 +1,174 @@
+package withy.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import withy.core.waterway.Danger;
+import withy.core.waterway.DangerKind;
+import withy.core.waterway.Fairway;
+import withy.core.waterway.PlacedMark;
+import withy.core.waterway.Waterway;
+
+/**
+ * Where everything on a chart stands that has a choice. It follows from the water alone, so that
+ * nothing jumps when boats sail over it.
+ */
+final class ChartLayout {
+  private static final double CLEAR = 1;
+
+  /** The words beside a mark, in a box beside the sign. */
+  record Labelled(ChartLabel label, Box box, Vec sign) {}
+
+  /** The bearing of a leading line. */
+  record Bearings(String words, Box box) {}
+
+  private final Waterway water;
+  private final ChartSheet sheet;
+  private final ChartRoom room;
+  private final ChartDangers dangers;
+  private final List<Labelled> labels = new ArrayList<>();
+  private final List<Soundings.Sounding> depths = new ArrayList<>();
+  private final List<ChartLines.Leading> leading;
+  private final List<Bearings> bearings = new ArrayList<>();
+  private final List<ChartLines.Arrow> arrows = new ArrayList<>();
+  private Vec rose = new Vec(0, 0);
+  private List<Soundings.Sounding> soundings = List.of();
+
+  private ChartLayout(Waterway water, ChartSheet sheet) {
+    this.water = water;
+    this.sheet = sheet;
+    this.room = new ChartRoom(sheet.area().grown(-2));
+    this.dangers = new ChartDangers(sheet, water);
+    this.leading = ChartLines.leading(water, sheet);
+  }
+
+  static ChartLayout of(Waterway water, ChartSheet sheet, ChartOptions options) {
+    ChartLayout layout = new ChartLayout(water, sheet);
+    layout.signs();
+    if (options.labels()) {
+      water.marks().forEach(layout::label);
+    }
+    layout.dangers.shown().forEach(layout::depth);
+    layout.leading.forEach(layout::bearing);
+    layout.arrows();
+    layout.rose();
+    layout.soundings = Soundings.of(water, sheet, layout.room, options.highWater());
+    return layout;
+  }
+
+  private void signs() {
+    water.marks().forEach(each -> room.take(sign(each)));
+    dangers.shown().forEach(each -> room.take(dangers.box(each)));
+    leading.forEach(each -> room.line(each.line(), 2));
+    for (Fairway each : water.fairways()) {
+      room.line(sheet.at(each.line()), each.width() * sheet.scale());
+    }
+  }
+
+  /** The room of a mark's symbol. */
+  Box sign(PlacedMark mark) {
+    return new ChartSymbol(mark.appearance()).box().moved(sheet.at(mark.position()));
+  }
+
+  private void label(PlacedMark mark) {
+    ChartLabel label = ChartLabel.of(mark);
+    Box sign = sign(mark);
+    room.best(label.places(sign))
+        .ifPresent(
+            box -> {
+              labels.add(new Labelled(label, box, sign.middle()));
+              room.take(box.grown(CLEAR));
+            });
+  }
+
+  private void depth(Danger danger) {
+    SoundingText text = SoundingText.of(danger.leastDepth());
+    if (danger.kind() == DangerKind.SHOAL) {
+      takeDepth(new Soundings.Sounding(text, sheet.at(danger.at())));
+      return;
+    }
+    Box size = text.box(new Vec(0, 0), Soundings.SIZE);
+    room.best(ChartLabel.places(dangers.box(danger), size.width(), size.height()))
+        .ifPresent(box -> takeDepth(new Soundings.Sounding(text, box.middle())));
+  }
+
+  private void takeDepth(Soundings.Sounding depth) {
+    depths.add(depth);
+    room.take(depth.box().grown(CLEAR));
+  }
+
+  private void bearing(ChartLines.Leading line) {
+    if (line.line().isEmpty()) {
+      return;
+    }
+    String words = Lettering.figures(line.bearing()) + "\u00b0";
+    double width = Type.width(words, ChartLabel.SIZE, false);
+    List<Box> places = new ArrayList<>();
+    Vec from = line.line().get(0);
+    Vec leg = line.line().get(1).minus(from);
+    for (int share = 10; share >= 4; share--) {
+      Vec at = from.plus(leg.times(share / 12.0));
+      Box on = Box.around(at, 6, 6);
+      places.addAll(ChartLabel.places(on, width, ChartLabel.LINE).subList(0, 12));
+    }
+    room.best(places)
+        .ifPresent(
+            box -> {
+              bearings.add(new Bearings(words, box));
+              room.take(box.grown(CLEAR));
+            });
+  }
+
+  private void arrows() {
+    for (Fairway each : water.fairways()) {
+      ChartLines.Arrow arrow = ChartLines.arrow(each, sheet, room);
+      arrows.add(arrow);
+      room.take(ChartLines.Arrow.box(arrow.at(), arrow.direction()).grown(CLEAR));
+    }
+  }
+
+  private void rose() {
+    room.best(ChartRose.places(sheet.area()))
+        .ifPresent(
+            box -> {
+              rose = box.middle();
+              room.take(box);
+            });
+  }
+
+  List<Labelled> labels() {
+    return labels;
+  }
+
+  List<Soundings.Sounding> depths() {
+    return depths;
+  }
+
+  List<ChartLines.Leading> leading() {
+    return leading;
+  }
+
+  List<Bearings> bearings() {
+    return bearings;
+  }
+
+  List<ChartLines.Arrow> arrowsOfBuoyage() {
+    return arrows;
+  }
+
+  /** The middle of the rose. */
+  Vec compass() {
+    return rose;
+  }
+
+  List<Soundings.Sounding> soundings() {
+    return soundings;
+  }
+
+  ChartRoom room() {
+    return room;
+  }
+
+  ChartDangers dangers() {
+    return dangers;
+  }
+}

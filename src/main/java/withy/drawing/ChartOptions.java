@@ -1,0 +1,86 @@
+package withy.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import withy.core.geometry.Bearing;
+import withy.core.geometry.Polyline;
+import withy.core.geometry.Position;
+
+/**
+ * What a chart shows beside the water.
+ *
+ * @param highWater metres above datum up to which the water rises; what dries higher is land
+ * @param labels whether numbers, colour letters and light characters stand beside the marks
+ * @param night whether it is drawn dark, the lights shining
+ * @param ways of boats, in the order in which they are drawn
+ * @param boat null for none
+ * @param touches where keels met the ground
+ */
+public record ChartOptions(
+    double highWater,
+    boolean labels,
+    boolean night,
+    List<Way> ways,
+    @Nullable Boat boat,
+    List<Touch> touches) {
+  /** Metres above datum, unless told otherwise; about a mean tide of narrow seas, no source. */
+  public static final double HIGH_WATER = 2.5;
+
+  /**
+   * A way over the water.
+   *
+   * @param safe whether it is drawn whole, as the safe one, or dashed
+   */
+  public record Way(Polyline line, boolean safe) {}
+
+  /** A boat where she is, on her heading. */
+  public record Boat(Position at, Bearing heading) {}
+
+  /**
+   * Where a keel met the ground.
+   *
+   * @param water metres that stood there, tide added
+   */
+  public record Touch(Position at, double water) {}
+
+  public ChartOptions {
+    ways = List.copyOf(ways);
+    touches = List.copyOf(touches);
+  }
+
+  /** The water and its marks alone, by day. */
+  public static ChartOptions plain() {
+    return new ChartOptions(HIGH_WATER, true, false, List.of(), null, List.of());
+  }
+
+  public ChartOptions withHighWater(double metres) {
+    return new ChartOptions(metres, labels, night, ways, boat, touches);
+  }
+
+  public ChartOptions withoutLabels() {
+    return new ChartOptions(highWater, false, night, ways, boat, touches);
+  }
+
+  public ChartOptions atNight() {
+    return new ChartOptions(highWater, labels, true, ways, boat, touches);
+  }
+
+  /** With one more way; the safe one is drawn whole, others dashed. */
+  public ChartOptions with(Polyline line, boolean safe) {
+    List<Way> more = new ArrayList<>(ways);
+    more.add(new Way(line, safe));
+    return new ChartOptions(highWater, labels, night, more, boat, touches);
+  }
+
+  public ChartOptions with(Position at, Bearing heading) {
+    return new ChartOptions(highWater, labels, night, ways, new Boat(at, heading), touches);
+  }
+
+  /** With one more place where a keel met the ground in metres of water, tide added. */
+  public ChartOptions touching(Position at, double water) {
+    List<Touch> more = new ArrayList<>(touches);
+    more.add(new Touch(at, water));
+    return new ChartOptions(highWater, labels, night, ways, boat, more);
+  }
+}

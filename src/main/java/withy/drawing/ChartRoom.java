@@ -1,0 +1,62 @@
+package withy.drawing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** What of a chart is taken: by signs and words, which nothing may hide, and by lines. */
+final class ChartRoom {
+  /** Far more than any line costs. */
+  private static final double HIDDEN = 50;
+
+  private static final double STEP = 4;
+
+  private final Box area;
+  private final List<Box> signs = new ArrayList<>();
+  private final List<Box> lines = new ArrayList<>();
+
+  ChartRoom(Box area) {
+    this.area = area;
+  }
+
+  /** Takes room for a sign or for words. */
+  void take(Box sign) {
+    signs.add(sign);
+  }
+
+  /** Takes room for a line of a width; words may cross it where there is no better place. */
+  void line(List<Vec> way, double width) {
+    for (int i = 1; i < way.size(); i++) {
+      Vec leg = way.get(i).minus(way.get(i - 1));
+      int steps = Math.max(1, (int) Math.ceil(leg.length() / Math.max(STEP, width / 2)));
+      for (int step = 0; step <= steps; step++) {
+        Vec at = way.get(i - 1).plus(leg.times((double) step / steps));
+        lines.add(Box.around(at, width, width));
+      }
+    }
+  }
+
+  boolean isFree(Box box) {
+    return area.contains(box)
+        && signs.stream().noneMatch(box::meets)
+        && lines.stream().noneMatch(box::meets);
+  }
+
+  /** How far a box would hide something; 0 where it hides nothing. */
+  double cost(Box box) {
+    double cost = area.contains(box) ? 0 : HIDDEN * HIDDEN;
+    for (Box each : signs) {
+      cost += HIDDEN * box.common(each);
+    }
+    for (Box each : lines) {
+      cost += box.common(each) / Math.max(1, each.width());
+    }
+    return cost;
+  }
+
+  /** The first of the cheapest places. */
+  Optional<Box> best(List<Box> places) {
+    return places.stream().min(Comparator.comparingDouble(this::cost));
+  }
+}
