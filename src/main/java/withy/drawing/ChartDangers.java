@@ -1,19 +1,25 @@
 package withy.drawing;
 
+import java.util.ArrayList;
 import java.util.List;
+import withy.core.geometry.Position;
+import withy.core.waterway.Contours;
 import withy.core.waterway.Danger;
-import withy.core.waterway.PlacedMark;
+import withy.core.waterway.DangerKind;
 import withy.core.waterway.Waterway;
 
 /**
  * Dangers as charts show them: a rock as a cross, with dots in its angles where it is awash, as a
- * star where it dries; a wreck as a keel with three ribs; round each a dotted line, round a shoal
- * that line alone; the least depth beside. A bar is read from its soundings.
+ * star where it dries; a wreck as a keel with three ribs; each in a dotted ring. The contour that
+ * bounds a shoal is dotted. The least depth stands beside. A bar is read from its soundings.
  */
 final class ChartDangers {
-  private static final double ARM = 4;
-  private static final double LEAST_RING = 8;
-  private static final double BESIDE_A_MARK = 8;
+  private static final double ARM = 4.6;
+  private static final double RING = 8;
+  private static final double[] LEVELS = {0, 2, 5, 10};
+
+  /** Places of a ring that is large enough to bound a shoal. */
+  private static final int LEAST_RING = 24;
 
   /** Metres about datum between which a rock counts as awash. */
   private static final double AWASH = 0.3;
@@ -27,71 +33,61 @@ final class ChartDangers {
   }
 
   List<Danger> shown() {
-    return water.dangers().stream().filter(each -> hasSign(each) || isRinged(each)).toList();
+    return water.dangers().stream().filter(each -> each.kind() != DangerKind.BAR).toList();
   }
 
-  static boolean hasSign(Danger danger) {
-    return switch (danger.kind()) {
-      case ROCK, WRECK -> true;
-      case SHOAL, BAR -> false;
-    };
+  private static boolean hasSign(Danger danger) {
+    return danger.kind() != DangerKind.SHOAL;
   }
 
-  private static boolean isRinged(Danger danger) {
-    return switch (danger.kind()) {
-      case ROCK, WRECK, SHOAL -> true;
-      case BAR -> false;
-    };
-  }
-
-  /** The room of its sign; of a danger without one, its middle. */
+  /** The room of its sign; of a shoal, its middle. */
   Box box(Danger danger) {
-    Vec at = sign(danger);
-    return hasSign(danger) ? Box.around(at, 2 * ARM + 5, 2 * ARM + 2) : Box.around(at, 1, 1);
-  }
-
-  double radius(Danger danger) {
-    return Math.max(LEAST_RING, danger.radius() * sheet.scale());
-  }
-
-  /** Where its sign stands: beside a mark that stands on it, within its extent. */
-  Vec sign(Danger danger) {
-    Vec at = sheet.at(danger.at());
-    for (PlacedMark each : water.marks()) {
-      if (hasSign(danger) && sheet.at(each.position()).minus(at).length() < BESIDE_A_MARK) {
-        double aside = Math.max(8, 0.62 * radius(danger));
-        return at.plus(new Vec(-aside, 0.7 * aside));
-      }
-    }
-    return at;
+    double size = hasSign(danger) ? 2 * RING + 1 : 1;
+    return Box.around(sheet.at(danger.at()), size, size);
   }
 
   void draw(SvgWriter svg, Danger danger, ChartInk ink) {
     Vec at = sheet.at(danger.at());
-    double radius = radius(danger);
-    if (isRinged(danger) && sheet.area().contains(Box.around(at, 2 * radius, 2 * radius))) {
-      svg.element(
-          "circle",
-          "cx",
-          at.x(),
-          "cy",
-          at.y(),
-          "r",
-          radius,
-          "fill",
-          "none",
-          "stroke",
-          ink.words(),
-          "stroke-width",
-          1.3,
-          "stroke-linecap",
-          "round",
-          "stroke-dasharray",
-          "0.1 3");
+    if (!sheet.area().grown(-RING).contains(at)) {
+      return;
     }
     if (hasSign(danger)) {
-      Pen.line(svg, sign(danger, sign(danger)), ink.words(), 1.2);
+      dotted(svg, PathData.circle(at.x(), at.y(), RING), ink, "");
+      Pen.line(svg, sign(danger, at), ink.words(), 1.2);
+    } else {
+      dotted(svg, outline(danger), ink, "scale(.1)");
     }
+  }
+
+  /** The contour that bounds the shallowest part of a shoal that is large enough to be seen. */
+  private String outline(Danger danger) {
+    for (double level : LEVELS) {
+      List<List<Position>> rings =
+          Contours.shallowerThan(sheet.field(), level).stream()
+              .filter(ring -> isWithin(ring, danger))
+              .toList();
+      String path = ContourPath.of(rings, sheet);
+      if (rings.stream().anyMatch(ring -> ring.size() > LEAST_RING) && !path.isEmpty()) {
+        return path;
+      }
+    }
+    return "";
+  }
+
+  private static boolean isWithin(List<Position> ring, Danger danger) {
+    return ring.stream().allMatch(each -> each.distanceTo(danger.at()) <= danger.radius());
+  }
+
+  private static void dotted(SvgWriter svg, Object path, ChartInk ink, String transform) {
+    boolean tenth = !transform.isEmpty();
+    List<Object> attributes = new ArrayList<>(List.of("d", path, "fill", "none"));
+    attributes.addAll(List.of("stroke", ink.words(), "stroke-linecap", "round"));
+    attributes.addAll(List.of("stroke-width", tenth ? 14 : 1.3));
+    attributes.addAll(List.of("stroke-dasharray", tenth ? "1 30" : "0.1 3"));
+    if (tenth) {
+      attributes.addAll(List.of("transform", transform));
+    }
+    svg.element("path", attributes.toArray());
   }
 
   private static PathData sign(Danger danger, Vec at) {

@@ -1,7 +1,6 @@
 package withy.drawing;
 
 import java.util.List;
-import withy.core.geometry.Polyline;
 import withy.core.waterway.PlacedMark;
 import withy.core.waterway.Waterway;
 
@@ -53,17 +52,16 @@ public final class ChartDrawing {
     ChartRose.draw(svg, layout.compass(), ink);
     layout.arrowsOfBuoyage().forEach(each -> each.draw(svg, ink));
     layout.dangers().shown().forEach(each -> layout.dangers().draw(svg, each, ink));
-    for (ChartOptions.Way each : options.ways()) {
-      way(each.line(), each.safe());
-    }
+    options.ways().stream().filter(each -> !each.safe()).forEach(this::way);
+    options.ways().stream().filter(ChartOptions.Way::safe).forEach(this::way);
     Soundings.draw(svg, layout.soundings(), ink, !options.ways().isEmpty());
   }
 
-  private void way(Polyline line, boolean safe) {
-    List<List<Vec>> parts = sheet.inside(sheet.at(line));
+  private void way(ChartOptions.Way way) {
+    List<List<Vec>> parts = sheet.inside(sheet.at(way.line()));
     if (!parts.isEmpty()) {
-      ChartTracks.way(svg, parts, safe, ink);
-      if (safe) {
+      ChartTracks.way(svg, parts, way.safe(), ink);
+      if (way.safe()) {
         ChartTracks.head(svg, parts.get(parts.size() - 1), ink);
       }
     }
@@ -79,8 +77,7 @@ public final class ChartDrawing {
       }
     }
     if (options.night()) {
-      ChartOptions.Boat boat = options.boat();
-      ChartLights.draw(svg, water.marks(), sheet, boat == null ? null : boat.at());
+      ChartLights.draw(svg, water.marks(), sheet);
     }
   }
 

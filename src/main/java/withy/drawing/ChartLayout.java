@@ -13,7 +13,7 @@ import withy.core.waterway.Waterway;
  * nothing jumps when boats sail over it.
  */
 final class ChartLayout {
-  private static final double CLEAR = 1;
+  private static final double CLEAR = 2;
 
   /** The words beside a mark, in a box beside the sign. */
   record Labelled(ChartLabel label, Box box, Vec sign) {}
@@ -58,9 +58,9 @@ final class ChartLayout {
   private void signs() {
     water.marks().forEach(each -> room.take(sign(each)));
     dangers.shown().forEach(each -> room.take(dangers.box(each)));
-    leading.forEach(each -> room.line(each.line(), 2));
+    leading.forEach(each -> room.line(each.line()));
     for (Fairway each : water.fairways()) {
-      room.line(sheet.at(each.line()), each.width() * sheet.scale());
+      room.channel(sheet.at(each.line()), each.width() * sheet.scale());
     }
   }
 
@@ -76,7 +76,7 @@ final class ChartLayout {
         .ifPresent(
             box -> {
               labels.add(new Labelled(label, box, sign.middle()));
-              room.take(box.grown(CLEAR));
+              room.take(box.grown(2 * CLEAR));
             });
   }
 

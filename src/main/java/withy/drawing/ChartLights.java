@@ -1,41 +1,29 @@
 package withy.drawing;
 
-import java.util.Comparator;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
-import withy.core.geometry.Position;
 import withy.core.light.LightCharacter;
 import withy.core.waterway.PlacedMark;
 
 /**
  * The lights of a chart at night, each a small disc at its rhythm whose size in CSS pixels does not
- * grow with the chart. No more of them flash than are safe together; those nearest to the boat do.
+ * grow with the chart. The more there are, the smaller each, so that all together may flash.
  */
 final class ChartLights {
-  /** Of a disc with its soft edge, in CSS pixels. */
-  static final double RADIUS = 6.5;
+  /** The greatest radius of a disc with its soft edge, in CSS pixels. */
+  private static final double LARGEST = 8;
 
   private ChartLights() {}
 
-  /** How many of this size may flash at once. */
-  static int most() {
-    return (int) Math.floor(FlashSafety.litArea() / (StrictMath.PI * RADIUS * RADIUS));
+  static double radius(int lights) {
+    return Math.min(LARGEST, FlashSafety.radius(lights));
   }
 
-  static void draw(
-      SvgWriter svg, List<PlacedMark> marks, ChartSheet sheet, @Nullable Position boat) {
-    List<PlacedMark> lit =
-        marks.stream()
-            .filter(each -> each.appearance().light() != null)
-            .sorted(
-                Comparator.comparingDouble(
-                    each -> boat == null ? 0 : boat.distanceTo(each.position())))
-            .limit(most())
-            .toList();
-    for (PlacedMark each : lit) {
+  static void draw(SvgWriter svg, List<PlacedMark> marks, ChartSheet sheet) {
+    int lights = (int) marks.stream().filter(each -> each.appearance().light() != null).count();
+    for (PlacedMark each : marks) {
       LightCharacter light = each.appearance().light();
       if (light != null) {
-        LightDisc.dot(svg, light.timeline(), sheet.at(each.position()), RADIUS);
+        LightDisc.dot(svg, light.timeline(), sheet.at(each.position()), radius(lights));
       }
     }
   }

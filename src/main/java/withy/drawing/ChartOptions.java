@@ -13,7 +13,7 @@ import withy.core.geometry.Position;
  * @param highWater metres above datum up to which the water rises; what dries higher is land
  * @param labels whether numbers, colour letters and light characters stand beside the marks
  * @param night whether it is drawn dark, the lights shining
- * @param ways of boats, in the order in which they are drawn
+ * @param ways of boats; safe ones are drawn over the others
  * @param boat null for none
  * @param touches where keels met the ground
  */

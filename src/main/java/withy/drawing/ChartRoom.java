@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** What of a chart is taken: by signs and words, which nothing may hide, and by lines. */
+/** What of a chart is taken: by signs and words, which nothing may hide, by lines, by channels. */
 final class ChartRoom {
   /** Far more than any line costs. */
   private static final double HIDDEN = 50;
@@ -15,6 +15,7 @@ final class ChartRoom {
   private final Box area;
   private final List<Box> signs = new ArrayList<>();
   private final List<Box> lines = new ArrayList<>();
+  private final List<Box> channels = new ArrayList<>();
 
   ChartRoom(Box area) {
     this.area = area;
@@ -25,14 +26,23 @@ final class ChartRoom {
     signs.add(sign);
   }
 
-  /** Takes room for a line of a width; words may cross it where there is no better place. */
-  void line(List<Vec> way, double width) {
+  /** Takes room for a thin line; words may cross it where there is no better place. */
+  void line(List<Vec> way) {
+    cover(way, 2, lines);
+  }
+
+  /** Keeps the words of others out of a channel where they can; soundings stand in it. */
+  void channel(List<Vec> way, double width) {
+    cover(way, width, channels);
+  }
+
+  private static void cover(List<Vec> way, double width, List<Box> boxes) {
     for (int i = 1; i < way.size(); i++) {
       Vec leg = way.get(i).minus(way.get(i - 1));
       int steps = Math.max(1, (int) Math.ceil(leg.length() / Math.max(STEP, width / 2)));
       for (int step = 0; step <= steps; step++) {
         Vec at = way.get(i - 1).plus(leg.times((double) step / steps));
-        lines.add(Box.around(at, width, width));
+        boxes.add(Box.around(at, width, width));
       }
     }
   }
@@ -50,6 +60,9 @@ final class ChartRoom {
       cost += HIDDEN * box.common(each);
     }
     for (Box each : lines) {
+      cost += box.common(each);
+    }
+    for (Box each : channels) {
       cost += box.common(each) / Math.max(1, each.width());
     }
     return cost;

@@ -9,21 +9,20 @@ final class ChartRose {
   static final double RADIUS = 24;
 
   private static final double SIZE = 8.5;
-  private static final double ROOM = 2 * RADIUS + 26;
+  private static final double ROOM = 2 * RADIUS + 33;
 
   private ChartRose() {}
 
-  /** Boxes over the whole chart in which it could stand, those at the corners first. */
+  /** Boxes over the whole chart in which it could stand, those nearest to a corner first. */
   static List<Box> places(Box area) {
     List<Box> places = new ArrayList<>();
     double across = (area.width() - ROOM - 4) / 8;
     double down = (area.height() - ROOM - 4) / 8;
-    for (int ring = 0; ring <= 4; ring++) {
+    for (int away = 0; away <= 8; away++) {
       for (int i = 0; i < 81; i++) {
         int column = i % 9;
         int row = i / 9;
-        int deep = Math.min(Math.min(column, 8 - column), Math.min(row, 8 - row));
-        if (deep == ring) {
+        if (Math.min(column, 8 - column) + Math.min(row, 8 - row) == away) {
           double left = area.left() + 2 + column * across;
           double top = area.top() + 2 + row * down;
           places.add(new Box(left, top, left + ROOM, top + ROOM));

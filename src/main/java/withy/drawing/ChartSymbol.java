@@ -152,7 +152,7 @@ final class ChartSymbol {
   private Polygon board(Board board) {
     List<Vec> corners =
         BoardOutline.of(board, appearance.pattern()).corners().stream()
-            .map(each -> each.times(0.115))
+            .map(each -> each.times(0.135))
             .toList();
     Polygon small = new Polygon(corners);
     return small.moved(0, -6.5 - small.bottom());

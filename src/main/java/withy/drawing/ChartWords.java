@@ -18,7 +18,7 @@ final class ChartWords {
     List<Object> attributes =
         new ArrayList<>(List.of("font-family", Type.FAMILY, "font-size", size, "fill", ink));
     if (halo != null) {
-      attributes.addAll(List.of("stroke", halo, "stroke-width", 2.2, "stroke-opacity", 0.8));
+      attributes.addAll(List.of("stroke", halo, "stroke-width", 2, "stroke-opacity", 0.7));
       attributes.addAll(List.of("stroke-linejoin", "round", "paint-order", "stroke"));
     }
     attributes.addAll(List.of(style));

@@ -14,7 +14,10 @@ final class ContourPath {
   static final double APART = 2.4;
 
   private static final double BEYOND = 4;
-  private static final double LEAST_LENGTH = 5;
+  private static final double LEAST_LENGTH = 9;
+
+  /** Places of a ring that is long enough to be smoothed twice. */
+  private static final int LONG = 24;
 
   private final StringBuilder data = new StringBuilder();
   private final ChartSheet sheet;
@@ -30,7 +33,7 @@ final class ContourPath {
   static String of(List<List<Position>> rings, ChartSheet sheet) {
     ContourPath path = new ContourPath(sheet);
     for (List<Position> each : rings) {
-      path.ring(path.kept(each));
+      path.ring(path.smoothed(path.kept(each)));
     }
     return path.data.toString();
   }
@@ -53,6 +56,26 @@ final class ContourPath {
       }
     }
     return kept;
+  }
+
+  /**
+   * Takes the steps of a decimetre out of a line over gently sloping ground: twice each place moves
+   * half way to the middle of its neighbours.
+   */
+  private List<Vec> smoothed(List<Vec> kept) {
+    List<Vec> points = kept;
+    for (int pass = 0; pass < (kept.size() > LONG ? 2 : 1); pass++) {
+      List<Vec> next = new ArrayList<>();
+      for (int i = 0; i < points.size(); i++) {
+        Vec here = points.get(i);
+        Vec before = points.get((i + points.size() - 1) % points.size());
+        Vec after = points.get((i + 1) % points.size());
+        boolean free = sheet.area().contains(here);
+        next.add(free ? here.times(0.5).plus(before.plus(after).times(0.25)) : here);
+      }
+      points = next;
+    }
+    return points;
   }
 
   private static boolean isStraight(Vec before, Vec here, Vec after) {

@@ -13,12 +13,15 @@ import withy.core.waterway.Waterway;
 final class Soundings {
   static final double SIZE = 10.5;
 
-  private static final double ACROSS = 33;
-  private static final double DOWN = 27;
+  private static final double ACROSS = 26;
+  private static final double DOWN = 21;
   private static final double ALONG = 40;
 
-  /** Clear room round each. */
-  private static final double CLEAR = 9;
+  /** Clear room round each: more in deep water, where little depends on it. */
+  private static final double CLEAR = 8;
+
+  private static final double CLEAR_IN_DEEP = 15;
+  private static final double DEEP = 7;
 
   private static final double[] STEPS = {0, 4, 8, 11};
 
@@ -50,7 +53,10 @@ final class Soundings {
   private void along(Fairway fairway) {
     double step = ALONG / sheet.scale();
     for (double along = step / 2; along < fairway.line().length(); along += step) {
-      near(sheet.at(fairway.line().at(along)), 3);
+      Vec at = sheet.at(fairway.line().at(along));
+      if (!tried(at, 3, true)) {
+        tried(at, 2, false);
+      }
     }
   }
 
@@ -61,19 +67,19 @@ final class Soundings {
       for (double x = area.left() + (row % 2 == 0 ? 14 : 14 + ACROSS / 2);
           x < area.right();
           x += ACROSS) {
-        near(new Vec(x, y), STEPS.length);
+        tried(new Vec(x, y).plus(aside(row, (int) x)), STEPS.length, true);
       }
       row++;
     }
   }
 
-  /** The first free place near by, best where no contour runs through the figures. */
-  private void near(Vec at, int steps) {
-    if (!tried(at, steps, true)) {
-      tried(at, Math.min(steps, 2), false);
-    }
+  /** A little off the row, now here, now there, so that no pattern draws the eye. */
+  private static Vec aside(int row, int x) {
+    int mixed = (row * 73_856_093 ^ x * 19_349_663) >>> 3;
+    return new Vec(mixed % 11 - 5, mixed / 11 % 9 - 4);
   }
 
+  /** Takes the first free place near by, if asked one where no contour runs through the figures. */
   private boolean tried(Vec at, int steps, boolean clearOfContours) {
     for (int step = 0; step < steps; step++) {
       for (int turn = 0; turn < (step == 0 ? 1 : 8); turn++) {
@@ -92,15 +98,19 @@ final class Soundings {
     Sounding sounding = new Sounding(SoundingText.of(depth), at);
     Box box = sounding.box();
     boolean land = depth < -highWater;
-    if (land || !room.isFree(box.grown(1.5)) || isNear(box) || clearOfContours && !isOneBand(box)) {
+    if (land
+        || !room.isFree(box.grown(1.5))
+        || isNear(box, depth)
+        || clearOfContours && !isOneBand(box)) {
       return false;
     }
     shown.add(sounding);
     return true;
   }
 
-  private boolean isNear(Box box) {
-    return shown.stream().anyMatch(each -> each.box().grown(CLEAR).meets(box));
+  private boolean isNear(Box box, double depth) {
+    Box clear = box.grown(depth < DEEP ? CLEAR : CLEAR_IN_DEEP);
+    return shown.stream().anyMatch(each -> each.box().meets(clear));
   }
 
   private boolean isOneBand(Box box) {

@@ -55,7 +55,7 @@ final class ChartSheets {
     Polyline safe = water.fairways().get(0).line();
     List<Position> astray = new ArrayList<>();
     for (double along = 0; along < safe.length(); along += 60) {
-      double off = Math.max(0, 110 - Math.abs(along - 900) / 3);
+      double off = Math.max(0, 230 - Math.abs(along - 900) / 2);
       astray.add(safe.beside(along, off));
     }
     Polyline wrong = new Polyline(astray);
