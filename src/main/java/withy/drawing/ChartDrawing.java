@@ -54,6 +54,11 @@ public final class ChartDrawing {
     layout.dangers().shown().forEach(each -> layout.dangers().draw(svg, each, ink));
     options.ways().stream().filter(each -> !each.safe()).forEach(this::way);
     options.ways().stream().filter(ChartOptions.Way::safe).forEach(this::way);
+    for (ChartLayout.Labelled each : layout.labels()) {
+      if (!each.leader().isEmpty()) {
+        Pen.line(svg, ChartTracks.path(List.of(each.leader())), ink.faint(), 0.6);
+      }
+    }
     Soundings.draw(svg, layout.soundings(), ink, !options.ways().isEmpty());
   }
 

@@ -15,8 +15,20 @@ import withy.core.waterway.Waterway;
 final class ChartLayout {
   private static final double CLEAR = 2;
 
+  /** Units from a sign to words that need a leader to it. */
+  private static final double FAR = 26;
+
   /** The words beside a mark, in a box beside the sign. */
-  record Labelled(ChartLabel label, Box box, Vec sign) {}
+  record Labelled(ChartLabel label, Box box, Vec sign) {
+    /** The way from the words to a sign so far off that they could seem another's; else none. */
+    List<Vec> leader() {
+      Vec edge =
+          new Vec(
+              Math.min(Math.max(sign.x(), box.left()), box.right()),
+              Math.min(Math.max(sign.y(), box.top()), box.bottom()));
+      return edge.minus(sign).length() > FAR ? List.of(edge, sign) : List.of();
+    }
+  }
 
   /** The bearing of a leading line. */
   record Bearings(String words, Box box) {}
@@ -120,9 +132,9 @@ final class ChartLayout {
 
   private void arrows() {
     for (Fairway each : water.fairways()) {
-      ChartLines.Arrow arrow = ChartLines.arrow(each, sheet, room);
+      ChartLines.Arrow arrow = ChartLines.arrow(each, water, sheet, room);
       arrows.add(arrow);
-      room.take(ChartLines.Arrow.box(arrow.at(), arrow.direction()).grown(CLEAR));
+      room.take(arrow.box().grown(CLEAR));
     }
   }
 

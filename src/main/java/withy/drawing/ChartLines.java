@@ -3,7 +3,6 @@ package withy.drawing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import withy.core.geometry.Bearing;
 import withy.core.geometry.Position;
 import withy.core.mark.MarkKind;
@@ -15,12 +14,23 @@ import withy.core.waterway.Waterway;
 final class ChartLines {
   private static final double ARROW = 0.72;
 
+  /** Units between the edge of a fairway and the middle of its arrow. */
+  private static final double NEAREST = 16;
+
+  private static final double FARTHEST = 80;
+
+  /** What it costs to stand nearer to another fairway; less than to hide something. */
+  private static final double ASTRAY = 40;
+
+  private static final double STEP = 8;
+  private static final int SHARES = 20;
+
   /** A line through two marks in line, from the rear one out to the edge of the chart. */
   record Leading(List<Vec> line, int bearing) {}
 
   /** An arrow of the conventional direction. */
   record Arrow(Vec at, Bearing direction) {
-    static Box box(Vec at, Bearing direction) {
+    Box box() {
       double angle = StrictMath.toRadians(direction.degrees());
       double sine = StrictMath.abs(StrictMath.sin(angle));
       double cosine = StrictMath.abs(StrictMath.cos(angle));
@@ -58,28 +68,33 @@ final class ChartLines {
     return new Leading(parts.isEmpty() ? whole.subList(0, 0) : parts.get(0), bearing);
   }
 
-  /** Where the arrow of a fairway hides least: beside it, not in it. */
-  static Arrow arrow(Fairway fairway, ChartSheet sheet, ChartRoom room) {
+  /** Where the arrow of a fairway hides least: beside it, if it may be near its middle. */
+  static Arrow arrow(Fairway fairway, Waterway water, ChartSheet sheet, ChartRoom room) {
+    List<Arrow> arrows = new ArrayList<>();
     double length = fairway.line().length();
-    double off = fairway.width() / 2 + 16 / sheet.scale();
-    @Nullable Arrow best = null;
-    double least = Double.POSITIVE_INFINITY;
-    for (int share = 1; share <= 19; share++) {
-      for (double away = off; away < off + 40 / sheet.scale(); away += 9 / sheet.scale()) {
-        for (double side : new double[] {away, -away}) {
-          Bearing direction = fairway.line().bearingAt(length * share / 20);
-          Vec at = sheet.at(fairway.line().beside(length * share / 20, side));
-          double cost = room.cost(Arrow.box(at, direction)) + (away - off) * sheet.scale() / 10;
-          if (cost < least) {
-            least = cost;
-            best = new Arrow(at, direction);
-          }
-        }
+    for (double away = NEAREST; away < FARTHEST; away += STEP) {
+      for (int share = 0; share < SHARES; share++) {
+        double along = length * (SHARES / 2 + (share + 1) / 2 * (share % 2 == 0 ? 1 : -1)) / SHARES;
+        double off = fairway.width() / 2 + away / sheet.scale();
+        Bearing direction = fairway.line().bearingAt(along);
+        arrows.add(new Arrow(sheet.at(fairway.line().beside(along, off)), direction));
+        arrows.add(new Arrow(sheet.at(fairway.line().beside(along, -off)), direction));
       }
     }
-    if (best == null) {
-      throw new IllegalStateException("a fairway has sides");
-    }
-    return best;
+    return arrows.stream()
+        .min(
+            Comparator.comparingDouble(
+                each ->
+                    room.cost(each.box()) + (isBeside(fairway, each, water, sheet) ? 0 : ASTRAY)))
+        .orElseThrow();
+  }
+
+  /** Whether no other fairway runs as near to an arrow as its own. */
+  private static boolean isBeside(Fairway own, Arrow arrow, Waterway water, ChartSheet sheet) {
+    Position place = sheet.place(arrow.at());
+    double near = own.line().foot(place).distance();
+    return water.fairways().stream()
+        .allMatch(
+            each -> each.equals(own) || each.line().foot(place).distance() - each.width() > near);
   }
 }

@@ -56,7 +56,7 @@ enum Palette {
   CHART_DEEP("#fdfcf8"),
   CHART_SHELVING("#e3ecee"),
   CHART_SHALLOW("#c9d9e0"),
-  CHART_DRYING("#c9cdb0"),
+  CHART_DRYING("#c6cbb4"),
   CHART_LINE("#6f8b99"),
   CHART_PLUM("#8a4f7d"),
 

@@ -105,11 +105,30 @@ class PaletteTest {
             Palette.FAR_LAND,
             Palette.PAPER,
             Palette.CHART_WATER,
+            Palette.CHART_DEEP,
+            Palette.CHART_SHELVING,
+            Palette.CHART_SHALLOW,
+            Palette.CHART_DRYING,
             Palette.LAND)) {
       assertThat(contrast(Palette.INK, ground)).as(ground.name()).isGreaterThan(7);
       assertThat(contrast(Palette.SILHOUETTE, ground)).as(ground.name()).isGreaterThan(4.5);
     }
     assertThat(contrast(Palette.NIGHT_INK, Palette.NIGHT)).isGreaterThan(7);
+  }
+
+  /** Tints are quiet: none could be taken for the colour of a mark, and soundings read on all. */
+  @Test
+  void tintsOfChartsLeaveTheColoursToTheMarks() {
+    for (Palette tint : ChartInk.DAY.depths()) {
+      for (Palette mark : List.of(Palette.RED, Palette.GREEN, Palette.YELLOW, Palette.BLUE)) {
+        double apart = Seen.of(tint).difference(Seen.of(mark));
+        assertThat(apart).as("%s and %s", tint.name(), mark.name()).isGreaterThan(24);
+      }
+      assertThat(contrast(ChartInk.DAY.faint(), tint)).as(tint.name()).isGreaterThan(4.5);
+    }
+    for (Palette tint : ChartInk.NIGHT.depths()) {
+      assertThat(contrast(ChartInk.NIGHT.faint(), tint)).as(tint.name()).isGreaterThan(4);
+    }
   }
 
   @ParameterizedTest
