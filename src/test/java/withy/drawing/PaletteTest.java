@@ -122,7 +122,7 @@ class PaletteTest {
     for (Palette tint : ChartInk.DAY.depths()) {
       for (Palette mark : List.of(Palette.RED, Palette.GREEN, Palette.YELLOW, Palette.BLUE)) {
         double apart = Seen.of(tint).difference(Seen.of(mark));
-        assertThat(apart).as("%s and %s", tint.name(), mark.name()).isGreaterThan(24);
+        assertThat(apart).as("%s and %s", tint.name(), mark.name()).isGreaterThan(20);
       }
       assertThat(contrast(ChartInk.DAY.faint(), tint)).as(tint.name()).isGreaterThan(4.5);
     }
