@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** What of a chart is taken: by signs and words, which nothing may hide, by lines, by channels. */
 final class ChartRoom {
@@ -11,6 +12,9 @@ final class ChartRoom {
   private static final double HIDDEN = 50;
 
   private static final double STEP = 4;
+
+  /** What one place farther off costs. */
+  private static final double FARTHER = 0.4;
 
   private final Box area;
   private final List<Box> signs = new ArrayList<>();
@@ -68,8 +72,11 @@ final class ChartRoom {
     return cost;
   }
 
-  /** The first of the cheapest places. */
+  /** The cheapest of some places, of which the later ones lie farther off. */
   Optional<Box> best(List<Box> places) {
-    return places.stream().min(Comparator.comparingDouble(this::cost));
+    return IntStream.range(0, places.size())
+        .boxed()
+        .min(Comparator.comparingDouble(i -> cost(places.get(i)) + FARTHER * i))
+        .map(places::get);
   }
 }
