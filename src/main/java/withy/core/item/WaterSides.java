@@ -11,14 +11,12 @@ import withy.core.geometry.Position;
 import withy.core.mark.Side;
 import withy.core.mark.Travel;
 import withy.core.scenario.Blueprint;
-import withy.core.scenario.Chance;
 import withy.core.scenario.Sailing;
 import withy.core.scenario.Scenario;
 import withy.core.scenario.SightedMark;
 import withy.core.scenario.Situation;
 import withy.core.scenario.TimeOfDay;
 import withy.core.scenario.View;
-import withy.core.scenario.WaterGenerator;
 import withy.core.waterway.Fairway;
 import withy.core.waterway.Keel;
 import withy.core.waterway.PlacedMark;
@@ -30,9 +28,6 @@ import withy.core.waterway.WayPast;
  * fairway before the mark, and every answer is sailed.
  */
 final class WaterSides {
-  /** A small cruising boat; ours, no source. */
-  private static final Keel KEEL = new Keel(1.4, 0.5);
-
   private static final List<Blueprint> MARKED =
       List.of(
           Blueprint.HARBOUR_ENTRANCE,
@@ -60,8 +55,7 @@ final class WaterSides {
   static Scenario drawn(Task task, Travel travel) {
     Optional<Scenario> drawn = Optional.empty();
     while (drawn.isEmpty()) {
-      Chance chance = task.chance();
-      Waterway water = WaterGenerator.water(task.practice(), chance.pick(MARKED), KEEL, chance);
+      Waterway water = task.water(MARKED);
       drawn = new WaterSides(task, water, travel).scenario();
     }
     return drawn.get();
@@ -111,7 +105,7 @@ final class WaterSides {
         .subList(1, marks.size())
         .forEach(each -> sighted.add(sighted(each, boat, boat.bearingTo(each.position()))));
     return new Scenario(task.practice(), situation, sighted)
-        .in(new Sailing(water, KEEL, boat, marks));
+        .in(new Sailing(water, Keel.CRUISER, boat, marks));
   }
 
   private static SightedMark sighted(PlacedMark mark, Position boat, Bearing bearing) {

@@ -1,5 +1,7 @@
 package withy.core.waterway;
 
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 import withy.core.geometry.Position;
 
 /**
@@ -100,5 +102,19 @@ public final class DepthField {
 
   private static double held(double value, double most) {
     return Math.min(Math.max(value, 0), most);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof DepthField field
+        && field.origin.equals(origin)
+        && field.cell == cell
+        && field.columns == columns
+        && Arrays.equals(field.decimetres, decimetres);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * origin.hashCode() + Arrays.hashCode(decimetres);
   }
 }

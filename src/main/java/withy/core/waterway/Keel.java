@@ -7,6 +7,9 @@ package withy.core.waterway;
  * @param margin metres that she wants under it, 0 or more
  */
 public record Keel(double draught, double margin) {
+  /** That of a small cruising boat; ours, no source. */
+  public static final Keel CRUISER = new Keel(1.4, 0.5);
+
   public Keel {
     if (!(draught > 0) || !(margin >= 0)) {
       throw new IllegalArgumentException(draught + " m and " + margin + " m are no keel");
