@@ -9,6 +9,7 @@ import withy.core.item.Assembly;
 import withy.core.item.Form;
 import withy.core.item.Item;
 import withy.core.scenario.LightQuestion;
+import withy.core.scenario.Sailing;
 import withy.core.scenario.Scenario;
 import withy.core.scenario.SightedMark;
 import withy.core.scenario.Situation;
@@ -92,9 +93,12 @@ public record ItemPicture(Svg view, @Nullable Svg plan) {
     if (SHOWN_ALONE.contains(item.form())) {
       return new ItemPicture(alone(mark, situation.view(), lettering, answered), null);
     }
-    return new ItemPicture(
-        BowView.of(situation, mark, lettering, answered),
-        PassingPlan.of(situation, mark, key, wrong, lettering));
+    Sailing sailing = scenario.sailing();
+    Svg plan =
+        sailing != null && answered
+            ? SailedChart.of(item, sailing, wrong, lettering)
+            : PassingPlan.of(situation, mark, key, wrong, lettering);
+    return new ItemPicture(BowView.of(situation, mark, lettering, answered), plan);
   }
 
   /** The lights ahead from a little outside the outermost ones. */

@@ -65,7 +65,22 @@ public final class ItemWording {
       facts.add(wording.text("fact.intent." + situation.intent().id()));
     }
     facts.add(wording.text("fact.time." + situation.time().id()));
+    if (item.scenario().sailing() != null) {
+      facts.addAll(new SailedWords(wording).facts(item.scenario().sailing()));
+    }
     return List.copyOf(facts);
+  }
+
+  /**
+   * What becomes of the boat in the water on the safe track and on the one chosen; nothing on open
+   * water.
+   *
+   * @param chosen the value of the option chosen; null for "not sure"
+   */
+  public List<String> sailed(Item item, @Nullable String chosen) {
+    return item.scenario().sailing() == null
+        ? List.of()
+        : new SailedWords(wording).sailed(item, item.scenario().sailing(), chosen);
   }
 
   /** Whether it matters where the boat heads: not where a mark or a light is looked at alone. */

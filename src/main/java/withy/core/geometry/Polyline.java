@@ -10,6 +10,9 @@ import java.util.List;
  * @param points in order; at least two, no two neighbours the same
  */
 public record Polyline(List<Position> points) {
+  /** Metres within which a place lies on the line. */
+  private static final double REACHED = 0.01;
+
   /**
    * @throws IllegalArgumentException if there are fewer than two points, or two neighbours coincide
    */
@@ -63,6 +66,26 @@ public record Polyline(List<Position> points) {
     double dx = points.get(to).x() - points.get(to - 1).x();
     double dy = points.get(to).y() - points.get(to - 1).y();
     return Math.sqrt(dx * dx + dy * dy);
+  }
+
+  /**
+   * The line up to the first place on it that lies within a centimetre of another one; the whole
+   * line where none does.
+   */
+  public Polyline until(Position place) {
+    List<Position> gone = new ArrayList<>(List.of(start()));
+    for (int i = 1; i < points.size(); i++) {
+      Foot foot = new Polyline(points.subList(i - 1, i + 1)).foot(place);
+      boolean here = foot.distance() < REACHED && foot.along() > 0;
+      Position next = here ? place : points.get(i);
+      if (!next.equals(gone.get(gone.size() - 1))) {
+        gone.add(next);
+      }
+      if (here) {
+        break;
+      }
+    }
+    return gone.size() < 2 ? this : new Polyline(gone);
   }
 
   /** The place at a distance from the beginning; the ends for distances beyond them. */

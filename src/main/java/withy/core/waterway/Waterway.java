@@ -21,7 +21,7 @@ public record Waterway(
     List<Danger> dangers,
     List<PlacedMark> marks) {
   /** Metres between two looks at the depth along a track. */
-  private static final double STEP = 4;
+  private static final double STEP = 1;
 
   /**
    * @throws IllegalArgumentException if two fairways have one id, or a mark serves none of them
@@ -53,7 +53,7 @@ public record Waterway(
     return depths.depth(place) + tide;
   }
 
-  /** Sails a track: every corner and every few metres between are looked at. */
+  /** Sails a track: every corner and every metre between are looked at. */
   public Sailed sail(Polyline track, Keel keel) {
     double least = Double.POSITIVE_INFINITY;
     Position where = track.start();

@@ -136,8 +136,10 @@ public final class ItemPictures {
    * @param chosen the value of the option chosen; null for "not sure"
    */
   public Optional<Svg> ways(Item item, @Nullable String chosen) {
+    String name =
+        item.scenario().sailing() == null ? "page.picture.answered-plan" : "page.picture.tracks";
     return Optional.ofNullable(ItemPicture.answered(item, chosen).plan())
-        .map(plan -> plan.named(wording.text("page.picture.answered-plan")));
+        .map(plan -> plan.named(wording.text(name)));
   }
 
   /**

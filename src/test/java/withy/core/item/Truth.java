@@ -49,7 +49,11 @@ final class Truth {
     assertThat(item.key()).as("key of %s", item).isEqualTo(truth.key());
     truth.optionsAreDistinctAndExplained();
     truth.travelLiesWithinItsLimits();
-    truth.marksLieAhead();
+    if (truth.scenario.sailing() != null) {
+      SailedTruth.holdsOf(item, truth.scenario.sailing());
+    } else {
+      truth.marksLieAhead();
+    }
   }
 
   private void optionsAreDistinctAndExplained() {

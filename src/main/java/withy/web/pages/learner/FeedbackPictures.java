@@ -111,6 +111,9 @@ final class FeedbackPictures {
   }
 
   private static String ways(Item item, boolean wrong) {
+    if (item.scenario().sailing() != null) {
+      return wrong ? "page.feedback.both-tracks" : "page.feedback.track";
+    }
     if (item.form() == Form.CHANNEL_CHOICE) {
       return wrong ? "page.feedback.both-ways-junction" : "page.feedback.way-junction";
     }

@@ -7,6 +7,7 @@ import withy.web.pages.Link;
 /**
  * What a learner is told of an answer.
  *
+ * @param sailed what becomes of the boat in the water; empty on open water
  * @param reference where to read on: the mark asked about, the one it was taken for
  */
 public record FeedbackView(
@@ -25,5 +26,6 @@ public record FeedbackView(
     List<Shown> pictures,
     List<String> facts,
     String rule,
+    List<String> sailed,
     @Nullable String assumed,
     List<Link> reference) {}

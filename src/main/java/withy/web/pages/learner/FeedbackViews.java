@@ -47,6 +47,7 @@ final class FeedbackViews {
         pictures.of(item, chosen),
         items.facts(item),
         wording.text(feedback.explanation()),
+        items.sailed(item, chosen),
         feedback.mistook() == null ? null : wording.text(feedback.mistook()),
         reading.of(item, chosen));
   }

@@ -1,0 +1,49 @@
+package withy.drawing;
+
+import org.jspecify.annotations.Nullable;
+import withy.core.geometry.Bearing;
+import withy.core.geometry.Polyline;
+import withy.core.item.Item;
+import withy.core.item.Option;
+import withy.core.item.Way;
+import withy.core.scenario.Sailing;
+import withy.core.waterway.Sailed;
+
+/** The chart of an answered item: the safe track, and the track of the answer till she touches. */
+final class SailedChart {
+  private final Sailing sailing;
+
+  private SailedChart(Sailing sailing) {
+    this.sailing = sailing;
+  }
+
+  /**
+   * @param wrong the value whose track is dashed; null where none was chosen wrongly
+   */
+  static Svg of(Item item, Sailing sailing, @Nullable String wrong, Lettering lettering) {
+    SailedChart chart = new SailedChart(sailing);
+    Bearing heading = item.scenario().situation().heading();
+    ChartOptions options = ChartOptions.plain().with(sailing.boat(), heading);
+    for (Option each : item.options()) {
+      Way way = each.way();
+      if (way != null && each.value().equals(item.key())) {
+        options = options.with(way.track(), true);
+      } else if (way != null && each.value().equals(wrong)) {
+        options = chart.sailed(options, way.track());
+      }
+    }
+    return ChartDrawing.of(sailing.water(), lettering, options);
+  }
+
+  private ChartOptions sailed(ChartOptions options, Polyline track) {
+    Sailed sailed = sailing.water().sail(track, sailing.keel());
+    return sailed
+        .ground()
+        .map(
+            where ->
+                options
+                    .with(track.until(where), false)
+                    .touching(where, sailing.water().water(where)))
+        .orElseGet(() -> options.with(track, false));
+  }
+}

@@ -1,0 +1,61 @@
+package withy.wording;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import withy.core.item.Item;
+import withy.core.item.Option;
+import withy.core.item.Way;
+import withy.core.scenario.Sailing;
+import withy.core.waterway.Keel;
+
+/** What a person reads of a boat in a stretch of water: what she needs, and what becomes of her. */
+final class SailedWords {
+  private static final double DECIMETRES = 10;
+
+  private final Wording wording;
+
+  SailedWords(Wording wording) {
+    this.wording = wording;
+  }
+
+  /** The tide that stands, and what the boat needs. */
+  List<String> facts(Sailing sailing) {
+    return List.of(
+        wording.text("fact.tide", sailing.water().tide()),
+        wording.text("fact.keel", sailing.keel().draught(), sailing.keel().margin()));
+  }
+
+  /**
+   * What becomes of her on the safe track and, where another was chosen, on that one.
+   *
+   * @param chosen the value of the option chosen; null for "not sure"
+   */
+  List<String> sailed(Item item, Sailing sailing, @Nullable String chosen) {
+    List<String> words = new ArrayList<>();
+    way(item, item.key())
+        .ifPresent(way -> words.add(wording.text("feedback.sailed.safe", metres(way))));
+    if (chosen != null && !chosen.equals(item.key())) {
+      way(item, chosen).ifPresent(way -> words.add(chosen(way, sailing.keel())));
+    }
+    return words;
+  }
+
+  private String chosen(Way way, Keel keel) {
+    String end = keel.grounds(way.leastDepth()) ? "touches" : "floats";
+    return wording.text("feedback.sailed." + end, metres(way), keel.draught());
+  }
+
+  private static Optional<Way> way(Item item, String value) {
+    return item.options().stream()
+        .filter(each -> each.value().equals(value))
+        .findFirst()
+        .map(Option::way);
+  }
+
+  /** Whole decimetres, never more than there are. */
+  private static double metres(Way way) {
+    return Math.floor(way.leastDepth() * DECIMETRES) / DECIMETRES;
+  }
+}
