@@ -97,7 +97,7 @@ final class ScenariosCommand implements Callable<Integer> {
     for (String each : forms) {
       wanted.add(parsed("--form", List.of(Form.values()), each));
     }
-    return new Composition(base.concepts(), wanted, base.time(), base.length());
+    return base.by(wanted);
   }
 
   private Composition read(Path file) {

@@ -51,7 +51,6 @@ final class ConceptPlan {
 
   /** What is left of a composition when it is to measure one concept. */
   static Composition narrowed(Composition composition, Concept concept) {
-    return new Composition(
-        List.of(concept), composition.forms(), composition.time(), composition.length());
+    return composition.about(concept);
   }
 }

@@ -2,6 +2,7 @@ package withy.core.item;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import withy.core.scenario.SurveyedWater;
 import withy.core.scenario.TimeOfDay;
 
 /**
@@ -11,9 +12,14 @@ import withy.core.scenario.TimeOfDay;
  * @param forms to be used; empty for all
  * @param time day or night only; null for both
  * @param length items to answer, 1 to 200
+ * @param water in which every item lies; null where waters are generated and items may do without
  */
 public record Composition(
-    List<Concept> concepts, List<Form> forms, @Nullable TimeOfDay time, int length) {
+    List<Concept> concepts,
+    List<Form> forms,
+    @Nullable TimeOfDay time,
+    int length,
+    @Nullable SurveyedWater water) {
   public static final int LONGEST = 200;
 
   /**
@@ -25,5 +31,26 @@ public record Composition(
     if (length < 1 || length > LONGEST) {
       throw new IllegalArgumentException("length " + length + " is outside 1 to " + LONGEST);
     }
+  }
+
+  /** A composition in generated waters. */
+  public Composition(
+      List<Concept> concepts, List<Form> forms, @Nullable TimeOfDay time, int length) {
+    this(concepts, forms, time, length, null);
+  }
+
+  /** The same in a water of its own, or in generated ones. */
+  public Composition in(@Nullable SurveyedWater other) {
+    return new Composition(concepts, forms, time, length, other);
+  }
+
+  /** The same about one concept alone. */
+  public Composition about(Concept concept) {
+    return new Composition(List.of(concept), forms, time, length, water);
+  }
+
+  /** The same by these forms alone. */
+  public Composition by(List<Form> others) {
+    return new Composition(concepts, others, time, length, water);
   }
 }

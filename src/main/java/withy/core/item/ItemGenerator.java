@@ -21,7 +21,7 @@ public final class ItemGenerator {
    * @throws IllegalArgumentException if the composition allows nothing under the practice
    */
   public static Item item(Practice practice, Composition composition, long seed, int index) {
-    List<List<Menu.Course>> allowed = Menu.of(practice).allowed(composition);
+    List<List<Menu.Course>> allowed = Menu.of(practice, composition.water()).allowed(composition);
     if (allowed.isEmpty()) {
       throw new IllegalArgumentException(nothing(practice, composition));
     }
@@ -29,7 +29,12 @@ public final class ItemGenerator {
     Menu.Course course = chance.pick(chance.pick(allowed));
     Task task =
         new Task(
-            practice, course.concept(), course.time(composition.time(), chance), index, chance);
+            practice,
+            course.concept(),
+            course.time(composition.time(), chance),
+            index,
+            chance,
+            composition.water());
     return course.writer().write(task).item(task, seed, index);
   }
 
@@ -39,7 +44,7 @@ public final class ItemGenerator {
    */
   public static List<Concept> measurable(Practice practice, Composition composition) {
     List<Concept> measurable = new ArrayList<>();
-    for (List<Menu.Course> courses : Menu.of(practice).allowed(composition)) {
+    for (List<Menu.Course> courses : Menu.of(practice, composition.water()).allowed(composition)) {
       measurable.add(courses.get(0).concept());
     }
     return List.copyOf(measurable);
@@ -50,9 +55,13 @@ public final class ItemGenerator {
     listed(words, " ", composition.forms());
     words.append(" item");
     listed(words, " about ", composition.concepts());
-    return composition.time() == null
-        ? words.toString()
-        : words.append(" by ").append(composition.time().id()).toString();
+    if (composition.time() != null) {
+      words.append(" by ").append(composition.time().id());
+    }
+    if (composition.water() != null) {
+      words.append(" in the water ").append(composition.water().id());
+    }
+    return words.toString();
   }
 
   private static void listed(StringBuilder words, String before, List<? extends Term> terms) {

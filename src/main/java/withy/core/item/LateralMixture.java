@@ -32,9 +32,9 @@ final class LateralMixture {
     OUTBOUND_BY_SHAPE
   }
 
-  /** One in three in a stretch of water, where every answer is sailed. */
+  /** One in three in a stretch of water, where every answer is sailed; in a water given, all. */
   private static Scenario byColour(Task task, Travel travel) {
-    return task.chance().oneIn(3)
+    return task.surveyed() != null || task.chance().oneIn(3)
         ? WaterSides.drawn(task, travel)
         : SideWriter.lateral(task, travel, View.NEAR);
   }
@@ -43,7 +43,10 @@ final class LateralMixture {
     return switch (ROW.get(Math.floorMod(task.index(), ROW.size()))) {
       case INBOUND -> byColour(task, Travel.WITH);
       case OUTBOUND_BY_COLOUR -> byColour(task, Travel.AGAINST);
-      case OUTBOUND_BY_SHAPE -> SideWriter.lateral(task, Travel.AGAINST, View.DISTANT);
+      case OUTBOUND_BY_SHAPE ->
+          task.surveyed() == null
+              ? SideWriter.lateral(task, Travel.AGAINST, View.DISTANT)
+              : byColour(task, Travel.AGAINST);
     };
   }
 }

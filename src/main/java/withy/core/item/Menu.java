@@ -7,9 +7,13 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import withy.core.mark.Practice;
 import withy.core.scenario.Chance;
+import withy.core.scenario.SurveyedWater;
 import withy.core.scenario.TimeOfDay;
 
-/** What can be drawn under one practice: for each concept the forms and times that measure it. */
+/**
+ * What can be drawn under one practice, anywhere or in one water: for each concept the forms and
+ * times that measure it.
+ */
 final class Menu {
   private static final List<ItemWriter> WRITERS =
       List.of(
@@ -31,7 +35,7 @@ final class Menu {
 
   static {
     for (Practice each : Practice.values()) {
-      MENUS.put(each, new Menu(each));
+      MENUS.put(each, new Menu(each, null));
     }
   }
 
@@ -51,8 +55,12 @@ final class Menu {
   private final Practice practice;
   private final List<List<Course>> byConcept = new ArrayList<>();
 
-  private Menu(Practice practice) {
+  /** The water in which all must lie; null where it need not. */
+  private final @Nullable SurveyedWater water;
+
+  private Menu(Practice practice, @Nullable SurveyedWater water) {
     this.practice = practice;
+    this.water = water;
     for (Concept each : Concept.values()) {
       List<Course> courses = courses(each);
       if (!courses.isEmpty()) {
@@ -62,8 +70,12 @@ final class Menu {
   }
 
   static Menu of(Practice practice) {
-    Menu known = MENUS.get(practice);
-    return known == null ? new Menu(practice) : known;
+    return of(practice, null);
+  }
+
+  static Menu of(Practice practice, @Nullable SurveyedWater water) {
+    Menu known = water == null ? MENUS.get(practice) : null;
+    return known == null ? new Menu(practice, water) : known;
   }
 
   private List<Course> courses(Concept concept) {
@@ -71,7 +83,7 @@ final class Menu {
     for (ItemWriter writer : WRITERS) {
       List<TimeOfDay> times = new ArrayList<>();
       for (TimeOfDay each : TimeOfDay.values()) {
-        if (writer.measures(concept, practice, each)) {
+        if (measures(writer, concept, each)) {
           times.add(each);
         }
       }
@@ -80,6 +92,11 @@ final class Menu {
       }
     }
     return List.copyOf(courses);
+  }
+
+  private boolean measures(ItemWriter writer, Concept concept, TimeOfDay time) {
+    return writer.measures(concept, practice, time)
+        && (water == null || writer.measuresIn(water, concept, practice, time));
   }
 
   /** The courses that a composition allows, one list for each concept, none of them empty. */

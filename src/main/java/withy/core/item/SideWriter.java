@@ -15,6 +15,7 @@ import withy.core.scenario.Chance;
 import withy.core.scenario.Scenario;
 import withy.core.scenario.SightedMark;
 import withy.core.scenario.Situation;
+import withy.core.scenario.SurveyedWater;
 import withy.core.scenario.TimeOfDay;
 import withy.core.scenario.View;
 
@@ -35,6 +36,13 @@ final class SideWriter implements ItemWriter {
       case CARDINAL_SIDE -> MarkingRules.has(practice, MarkKind.NORTH_CARDINAL);
       default -> false;
     };
+  }
+
+  /** Lateral marks by day: those the boat has before her in a fairway of the water. */
+  @Override
+  public boolean measuresIn(
+      SurveyedWater water, Concept concept, Practice practice, TimeOfDay time) {
+    return concept == Concept.LATERAL_SIDE && WaterSides.canBeSetIn(water, practice);
   }
 
   @Override

@@ -8,13 +8,17 @@ import withy.core.Term;
 import withy.core.geometry.Bearing;
 import withy.core.geometry.Polyline;
 import withy.core.geometry.Position;
+import withy.core.mark.Practice;
 import withy.core.mark.Side;
 import withy.core.mark.Travel;
 import withy.core.scenario.Blueprint;
+import withy.core.scenario.Chance;
+import withy.core.scenario.LateralCheck;
 import withy.core.scenario.Sailing;
 import withy.core.scenario.Scenario;
 import withy.core.scenario.SightedMark;
 import withy.core.scenario.Situation;
+import withy.core.scenario.SurveyedWater;
 import withy.core.scenario.TimeOfDay;
 import withy.core.scenario.View;
 import withy.core.waterway.Fairway;
@@ -41,12 +45,12 @@ final class WaterSides {
   /** How far off the bow a mark ahead may bear. */
   private static final double AHEAD = 25;
 
-  private final Task task;
+  private final Practice practice;
   private final Waterway water;
   private final Travel travel;
 
-  private WaterSides(Task task, Waterway water, Travel travel) {
-    this.task = task;
+  private WaterSides(Practice practice, Waterway water, Travel travel) {
+    this.practice = practice;
     this.water = water;
     this.travel = travel;
   }
@@ -56,21 +60,36 @@ final class WaterSides {
     Optional<Scenario> drawn = Optional.empty();
     while (drawn.isEmpty()) {
       Waterway water = task.water(MARKED);
-      drawn = new WaterSides(task, water, travel).scenario();
+      drawn = new WaterSides(task.practice(), water, travel).scenario(task.chance());
     }
     return drawn.get();
   }
 
-  private Optional<Scenario> scenario() {
+  /** Whether a water has a mark to be asked about inbound, and one outbound. */
+  static boolean canBeSetIn(SurveyedWater surveyed, Practice practice) {
+    Waterway water = surveyed.marked(practice, Chance.of(0, 0));
+    return new WaterSides(practice, water, Travel.WITH).scenario(Chance.of(0, 0)).isPresent()
+        && new WaterSides(practice, water, Travel.AGAINST).scenario(Chance.of(0, 0)).isPresent();
+  }
+
+  private Optional<Scenario> scenario(Chance chance) {
     List<PlacedMark> lateral =
-        water.marks().stream().filter(each -> each.kind().isLateral()).toList();
-    for (PlacedMark each : task.chance().shuffled(lateral)) {
-      Optional<Scenario> before = before(each);
+        water.marks().stream()
+            .filter(each -> each.kind().isLateral() && each.serves() != null)
+            .toList();
+    for (PlacedMark each : chance.shuffled(lateral)) {
+      Optional<Scenario> before = before(each).filter(any -> isBorneOut(each));
       if (before.isPresent()) {
         return before;
       }
     }
     return Optional.empty();
+  }
+
+  private boolean isBorneOut(PlacedMark mark) {
+    return LateralCheck.of(practice, water, mark, Keel.CRUISER)
+        .filter(LateralCheck.BORNE_OUT::equals)
+        .isPresent();
   }
 
   private Optional<Scenario> before(PlacedMark mark) {
@@ -104,7 +123,7 @@ final class WaterSides {
     marks
         .subList(1, marks.size())
         .forEach(each -> sighted.add(sighted(each, boat, boat.bearingTo(each.position()))));
-    return new Scenario(task.practice(), situation, sighted)
+    return new Scenario(practice, situation, sighted)
         .in(new Sailing(water, Keel.CRUISER, boat, marks));
   }
 
