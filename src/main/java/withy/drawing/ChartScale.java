@@ -36,7 +36,7 @@ final class ChartScale {
     int cables = whole(half - 62, CABLE * sheet.scale());
     bar(svg, new Vec(sheet.area().left() + 2, y), cables, CABLE * sheet.scale(), ink);
     double end = sheet.area().left() + 2 + cables * CABLE * sheet.scale();
-    String words = cables + " " + lettering.cables();
+    String words = cables + " " + (cables == 1 ? lettering.cable() : lettering.cables());
     words(svg, words, end + 4, y, ink);
     int hundreds = whole(half - 58, 100 * sheet.scale());
     double metres = Type.width(lettering.metres(hundreds * 100.0), SIZE, false);

@@ -7,6 +7,7 @@ package withy.drawing;
  * @param seconds the unit behind a number of seconds
  * @param decimalPoint between whole seconds and their parts
  * @param metres the unit behind a number of metres
+ * @param cable the unit behind one tenth of a nautical mile
  * @param cables the unit behind a number of tenths of a nautical mile
  */
 public record Lettering(
@@ -17,10 +18,11 @@ public record Lettering(
     String seconds,
     char decimalPoint,
     String metres,
+    String cable,
     String cables) {
   /** As English charts have them. */
   public static final Lettering ENGLISH =
-      new Lettering("N", "E", "S", "W", "s", '.', "m", "cables");
+      new Lettering("N", "E", "S", "W", "s", '.', "m", "cable", "cables");
 
   /** A time in seconds, cut to hundredths, without its unit. */
   String seconds(double value) {

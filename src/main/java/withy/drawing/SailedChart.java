@@ -3,6 +3,7 @@ package withy.drawing;
 import org.jspecify.annotations.Nullable;
 import withy.core.geometry.Bearing;
 import withy.core.geometry.Polyline;
+import withy.core.geometry.Position;
 import withy.core.item.Item;
 import withy.core.item.Option;
 import withy.core.item.Way;
@@ -11,6 +12,9 @@ import withy.core.waterway.Sailed;
 
 /** The chart of an answered item: the safe track, and the track of the answer till she touches. */
 final class SailedChart {
+  /** Metres on every side of the mark that are shown. */
+  private static final double REACH = 420;
+
   private final Sailing sailing;
 
   private SailedChart(Sailing sailing) {
@@ -32,7 +36,8 @@ final class SailedChart {
         options = chart.sailed(options, way.track());
       }
     }
-    return ChartDrawing.of(sailing.water(), lettering, options);
+    Position mark = sailing.marks().get(0).position();
+    return ChartDrawing.of(sailing.water().around(mark, REACH), lettering, options);
   }
 
   private ChartOptions sailed(ChartOptions options, Polyline track) {

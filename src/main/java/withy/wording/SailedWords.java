@@ -43,6 +43,9 @@ final class SailedWords {
   }
 
   private String chosen(Way way, Keel keel) {
+    if (way.leastDepth() < 0) {
+      return wording.text("feedback.sailed.dries", keel.draught());
+    }
     String end = keel.grounds(way.leastDepth()) ? "touches" : "floats";
     return wording.text("feedback.sailed." + end, metres(way), keel.draught());
   }

@@ -100,6 +100,31 @@ public final class DepthField {
     return south * (1 - north) + above * north;
   }
 
+  /** The part of the field whose centres lie within a distance east, west, north and south. */
+  public DepthField around(Position middle, double reach) {
+    int west = first((middle.x() - origin.x() - reach) / cell, columns);
+    int east = last((middle.x() - origin.x() + reach) / cell, columns);
+    int south = first((middle.y() - origin.y() - reach) / cell, rows);
+    int north = last((middle.y() - origin.y() + reach) / cell, rows);
+    double[] part = new double[(east - west + 1) * (north - south + 1)];
+    int next = 0;
+    for (int row = south; row <= north; row++) {
+      for (int column = west; column <= east; column++) {
+        part[next++] = depth(column, row);
+      }
+    }
+    Position corner = new Position(origin.x() + west * cell, origin.y() + south * cell);
+    return new DepthField(corner, cell, east - west + 1, part);
+  }
+
+  private static int first(double index, int count) {
+    return (int) held(Math.ceil(index), count - 2);
+  }
+
+  private static int last(double index, int count) {
+    return Math.max(1, (int) held(Math.floor(index), count - 1));
+  }
+
   private static double held(double value, double most) {
     return Math.min(Math.max(value, 0), most);
   }

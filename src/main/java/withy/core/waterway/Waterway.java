@@ -53,6 +53,20 @@ public record Waterway(
     return depths.depth(place) + tide;
   }
 
+  /**
+   * The part of the water within a distance east, west, north and south of a place, with the marks
+   * and dangers there.
+   */
+  public Waterway around(Position middle, double reach) {
+    DepthField near = depths.around(middle, reach);
+    return new Waterway(
+        near,
+        tide,
+        fairways,
+        dangers.stream().filter(each -> near.contains(each.at())).toList(),
+        marks.stream().filter(each -> near.contains(each.position())).toList());
+  }
+
   /** Sails a track: every corner and every metre between are looked at. */
   public Sailed sail(Polyline track, Keel keel) {
     double least = Double.POSITIVE_INFINITY;

@@ -60,4 +60,14 @@ class PolylineTest {
         .isThrownBy(() -> Polyline.of(place, place))
         .withMessageContaining("repeats");
   }
+
+  @Test
+  void endsWhereItFirstPassesAPlace() {
+    Polyline line = Polyline.of(new Position(0, 0), new Position(100, 0), new Position(100, 50));
+    assertThat(line.until(new Position(40, 0)).points())
+        .containsExactly(new Position(0, 0), new Position(40, 0));
+    assertThat(line.until(new Position(100, 20)).length()).isEqualTo(120);
+    assertThat(line.until(new Position(100, 0)).length()).isEqualTo(100);
+    assertThat(line.until(new Position(7, 7))).isEqualTo(line);
+  }
 }

@@ -73,4 +73,14 @@ class WaterwayTest {
         .isThrownBy(() -> new Waterway(SLOPE, 0, List.of(main, main), List.of(), List.of()))
         .withMessageContaining("main");
   }
+
+  @Test
+  void keepsItsDepthsInAPartOfTheField() {
+    DepthField part = SLOPE.around(new Position(30, 10), 11);
+    assertThat(part.columns()).isEqualTo(3);
+    assertThat(part.rows()).isEqualTo(3);
+    assertThat(part.origin()).isEqualTo(new Position(20, 0));
+    assertThat(part.depth(new Position(33, 12))).isEqualTo(3.3, within(1e-9));
+    assertThat(SLOPE.around(new Position(-500, -500), 5).columns()).isEqualTo(2);
+  }
 }

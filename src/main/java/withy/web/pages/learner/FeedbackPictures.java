@@ -45,14 +45,21 @@ final class FeedbackPictures {
     shown.add(Shown.of(wording.text(seen(item)), pictures.seen(item)));
     pictures
         .ways(item, value)
-        .ifPresent(plan -> shown.add(Shown.of(wording.text(ways(item, wrong)), plan)));
+        .ifPresent(plan -> shown.add(plan(item, wording.text(ways(item, wrong)), plan)));
     shown.addAll(lights(item, value));
     if (wrong && value != null) {
       String named = wording.text("page.feedback.named", answers.said(item, value));
       boolean strip = item.scenario().situation().view() == View.LIGHT;
-      pictures.takenFor(item, value).ifPresent(svg -> shown.add(new Shown(named, svg, strip)));
+      pictures
+          .takenFor(item, value)
+          .map(svg -> strip ? Shown.strip(named, svg) : Shown.of(named, svg))
+          .ifPresent(shown::add);
     }
     return shown;
+  }
+
+  private static Shown plan(Item item, String caption, Svg plan) {
+    return item.scenario().sailing() == null ? Shown.of(caption, plan) : Shown.chart(caption, plan);
   }
 
   private static String seen(Item item) {
@@ -91,7 +98,7 @@ final class FeedbackPictures {
 
   private Shown strip(String caption, Option option, Svg svg) {
     String light = Objects.requireNonNull(option.rhythm()).shortNotation();
-    return new Shown(wording.text(caption, light), svg, true);
+    return Shown.strip(wording.text(caption, light), svg);
   }
 
   /** The mark as it was put together, if it was not right, and the right one. */
