@@ -164,7 +164,7 @@ class LightDrawingTest {
 
   @Test
   void writesSecondsAsAnotherLanguageDoes() {
-    Lettering french = new Lettering("N", "E", "S", "O", "s", ',', "m", "encablures");
+    Lettering french = new Lettering("N", "E", "S", "O", "s", ',', "m", "encablure", "encablures");
     LightTimeline quick = LightCharacter.parse("Q W").timeline();
     assertThat(texts(LightStrip.of(quick, french, false))).contains("0,5").doesNotContain("0.5");
     assertThat(french.bearing(270)).isEqualTo("O");
