@@ -20,9 +20,6 @@ public record Waterway(
     List<Fairway> fairways,
     List<Danger> dangers,
     List<PlacedMark> marks) {
-  /** Metres between two looks at the depth along a track. */
-  private static final double STEP = 1;
-
   /**
    * @throws IllegalArgumentException if two fairways have one id, or a mark serves none of them
    */
@@ -67,30 +64,18 @@ public record Waterway(
         marks.stream().filter(each -> near.contains(each.position())).toList());
   }
 
-  /** Sails a track: every corner and every metre between are looked at. */
+  /** Sails a track; all of it is looked at. */
   public Sailed sail(Polyline track, Keel keel) {
-    double least = Double.POSITIVE_INFINITY;
     Position where = track.start();
     @Nullable Position touched = null;
     for (int i = 1; i < track.points().size(); i++) {
-      Position from = track.points().get(i - 1);
-      Position to = track.points().get(i);
-      int steps = Math.max(1, (int) Math.ceil(from.distanceTo(to) / STEP));
-      for (int step = i == 1 ? 0 : 1; step <= steps; step++) {
-        double share = (double) step / steps;
-        Position here =
-            new Position(
-                from.x() + share * (to.x() - from.x()), from.y() + share * (to.y() - from.y()));
-        double water = water(here);
-        if (water < least) {
-          least = water;
-          where = here;
-        }
-        if (touched == null && keel.grounds(water)) {
-          touched = here;
-        }
+      DepthAlong leg = new DepthAlong(depths, track.points().get(i - 1), track.points().get(i));
+      Position shallowest = leg.shallowest();
+      if (water(shallowest) < water(where)) {
+        where = shallowest;
       }
+      touched = touched == null ? leg.firstBelow(keel.draught() - tide) : touched;
     }
-    return new Sailed(least, where, touched);
+    return new Sailed(water(where), where, touched);
   }
 }
