@@ -10,6 +10,7 @@ import withy.core.item.Choice;
 import withy.core.item.Feature;
 import withy.core.item.Option;
 import withy.core.item.Part;
+import withy.core.item.Passage;
 import withy.core.item.Quantity;
 import withy.core.item.Slot;
 import withy.wording.ItemWording;
@@ -31,6 +32,8 @@ final class AnswerJson {
       quantity(quantity);
     } else if (answer instanceof Assembly assembly) {
       assembly(assembly);
+    } else if (answer instanceof Passage passage) {
+      passage(passage);
     }
   }
 
@@ -50,6 +53,32 @@ final class AnswerJson {
     }
     json.writeEndArray();
     json.writeStringField("key", choice.key());
+  }
+
+  /** The legs in the order in which the boat meets the marks, then the track that is right. */
+  private void passage(Passage passage) throws IOException {
+    json.writeArrayFieldStart("parts");
+    for (Passage.Leg each : passage.legs()) {
+      json.writeStartObject();
+      json.writeNumberField("mark", each.mark());
+      choice(each.sides());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("beliefs");
+    for (Passage.Belief each : passage.beliefs()) {
+      json.writeStartObject();
+      json.writeArrayFieldStart("sides");
+      for (String side : each.sides()) {
+        json.writeString(side);
+      }
+      json.writeEndArray();
+      json.writeStringField("misconception", each.misconception().id());
+      json.writeStringField("mistook", wording.text(each.mistook()));
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    WaterJson.way(json, passage.way());
   }
 
   private void quantity(Quantity quantity) throws IOException {

@@ -71,6 +71,9 @@ final class WaterJson {
   static void way(JsonGenerator json, Way way) throws IOException {
     line(json, "track", way.track());
     json.writeNumberField("leastDepth", Math.rint(way.leastDepth() * HUNDREDTHS) / HUNDREDTHS);
+    if (way.fault() != null) {
+      json.writeStringField("fault", way.fault().id());
+    }
   }
 
   private static void line(JsonGenerator json, String field, Polyline line) throws IOException {

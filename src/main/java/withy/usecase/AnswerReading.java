@@ -1,11 +1,14 @@
 package withy.usecase;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import withy.core.item.Assembly;
 import withy.core.item.Feature;
 import withy.core.item.Part;
+import withy.core.item.Passage;
 import withy.core.item.Quantity;
 import withy.core.item.UnreadableQuantity;
 
@@ -24,6 +27,9 @@ final class AnswerReading {
     }
     if (issued.item().answer() instanceof Assembly assembly) {
       return assembled(issued, assembly, given);
+    }
+    if (issued.item().answer() instanceof Passage passage) {
+      return passed(issued, passage, given);
     }
     return option(issued, given);
   }
@@ -71,10 +77,29 @@ final class AnswerReading {
     return assembly.word(chosen);
   }
 
+  private static String passed(IssuedItem issued, Passage passage, Given given) {
+    Map<String, String> tokens = given instanceof Given.Parts parts ? parts.tokens() : Map.of();
+    List<String> sides = new ArrayList<>();
+    for (OpaqueLeg leg : issued.legs()) {
+      @Nullable String token = tokens.get(leg.name());
+      if (token == null) {
+        throw new Refused(Reason.INCOMPLETE_ANSWER, leg.name());
+      }
+      sides.add(leg.value(token));
+    }
+    if (sides.size() != tokens.size()) {
+      throw new Refused(Reason.UNKNOWN_OPTION);
+    }
+    return passage.word(sides);
+  }
+
   /** What a learner gives for the answer that a word stands for. */
   static Given given(IssuedItem issued, String word) {
     if (issued.item().answer() instanceof Assembly assembly) {
       return parts(issued, assembly.parts(word));
+    }
+    if (issued.item().answer() instanceof Passage passage) {
+      return sides(issued, passage.sides(word));
     }
     return issued.options().stream()
         .filter(each -> each.option().value().equals(word))
@@ -90,6 +115,14 @@ final class AnswerReading {
       if (part != null) {
         tokens.put(slot.feature().id(), slot.token(part));
       }
+    }
+    return new Given.Parts(tokens);
+  }
+
+  private static Given sides(IssuedItem issued, List<String> sides) {
+    Map<String, String> tokens = new LinkedHashMap<>();
+    for (OpaqueLeg leg : issued.legs()) {
+      tokens.put(leg.name(), leg.token(sides.get(leg.number())));
     }
     return new Given.Parts(tokens);
   }

@@ -14,9 +14,10 @@ public sealed interface Given {
   record Text(String text) implements Given {}
 
   /**
-   * A part for each feature of a mark.
+   * A part for each feature of a mark, or a side for each mark of a passage.
    *
-   * @param tokens of the parts, by the word for the feature
+   * @param tokens of the parts, by the word for the feature; of the sides, by the number of the
+   *     mark in the order in which they are met, from 0
    */
   record Parts(Map<String, String> tokens) implements Given {
     public Parts {

@@ -12,8 +12,8 @@ import withy.core.mark.Practice;
  * @param concept that the item measures
  * @param seed from which it was drawn, which no learner can guess
  * @param generatorVersion that drew it; another one may draw another item from the seed
- * @param choices what stands for the options, or for the parts of each slot, in the order in which
- *     they are shown; none where a number is asked for
+ * @param choices what stands for the options, for the parts of each slot or the sides of each leg,
+ *     in the order in which they are shown; none where a number is asked for
  */
 public record Issue(
     String id,

@@ -9,6 +9,7 @@ import withy.core.item.Item;
  * @param position in the learner's drill, from 0
  * @param options in the order in which they are shown; none unless one of several is chosen
  * @param slots of a mark to be put together, in their order; none unless the item asks for that
+ * @param legs of a passage, in their order; none unless the item is one
  */
 public record IssuedItem(
     String id,
@@ -17,10 +18,12 @@ public record IssuedItem(
     int position,
     Item item,
     List<OpaqueOption> options,
-    List<OpaqueSlot> slots) {
+    List<OpaqueSlot> slots,
+    List<OpaqueLeg> legs) {
   public IssuedItem {
     options = List.copyOf(options);
     slots = List.copyOf(slots);
+    legs = List.copyOf(legs);
   }
 
   /** The item of an issue, which must be the item that was issued. */
@@ -32,6 +35,7 @@ public record IssuedItem(
         issue.position(),
         item,
         Tokens.options(issue, item),
-        Tokens.slots(issue, item));
+        Tokens.slots(issue, item),
+        Tokens.legs(issue, item));
   }
 }

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import withy.core.item.Item;
 import withy.core.item.Message;
 import withy.core.item.Option;
+import withy.core.item.Passage;
 import withy.core.mark.Travel;
 import withy.core.scenario.Situation;
 
@@ -29,6 +30,21 @@ public final class ItemWording {
 
   public String option(Option option) {
     return wording.text(option.text());
+  }
+
+  /**
+   * A mark of a passage by its place among those that are met, and what is written on it.
+   *
+   * @param leg from 0
+   */
+  public String met(Item item, int leg) {
+    if (!(item.answer() instanceof Passage passage)) {
+      throw new IllegalArgumentException("no passage leads past the marks of " + item.form().id());
+    }
+    @Nullable String label = item.scenario().marks().get(passage.legs().get(leg).mark()).label();
+    return label == null
+        ? wording.text("passage.mark", leg + 1)
+        : wording.text("passage.mark-labelled", leg + 1, label);
   }
 
   /** The rule that decides. */

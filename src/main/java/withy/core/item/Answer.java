@@ -8,9 +8,10 @@ import withy.core.scenario.Chance;
  * How an item is answered, what is right, and what each wrong answer tells of whoever gave it.
  *
  * <p>An answer that was given is one word without space and equals sign, as responses keep it: the
- * value of an option, a number in the item's unit, or the parts of a mark joined.
+ * value of an option, a number in the item's unit, the parts of a mark or the sides of several ones
+ * joined.
  */
-public sealed interface Answer permits Choice, Quantity, Assembly {
+public sealed interface Answer permits Choice, Quantity, Assembly, Passage {
   /** The right answer, as one word. */
   String key();
 

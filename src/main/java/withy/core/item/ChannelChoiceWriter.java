@@ -78,7 +78,8 @@ final class ChannelChoiceWriter implements ItemWriter {
         Message.of("wanting." + intent(situation).id()));
   }
 
-  private static Message explanation(Scenario scenario) {
+  /** The rule that decides, for the mark of a scenario and the channel wanted. */
+  static Message explanation(Scenario scenario) {
     Situation situation = scenario.situation();
     MarkKind kind = scenario.mark().kind();
     boolean preferred = intent(situation) == ChannelIntent.PREFERRED;

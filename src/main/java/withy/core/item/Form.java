@@ -13,5 +13,6 @@ public enum Form implements Term {
   ASSEMBLE,
   NUMBER,
   LEADING,
-  REGULATORY
+  REGULATORY,
+  PASSAGE
 }

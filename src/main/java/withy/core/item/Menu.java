@@ -28,7 +28,8 @@ final class Menu {
           new SectorWriter(),
           new NumberWriter(),
           new LeadingWriter(),
-          new RegulatoryWriter());
+          new RegulatoryWriter(),
+          new PassageWriter());
 
   /** Those of the practices known here; another one's is worked out whenever it is asked for. */
   private static final Map<Practice, Menu> MENUS = new LinkedHashMap<>();

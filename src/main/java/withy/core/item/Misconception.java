@@ -14,6 +14,7 @@ import static withy.core.item.Concept.LEADING_LINE;
 import static withy.core.item.Concept.LIGHT_CHARACTER;
 import static withy.core.item.Concept.LIGHT_RANGE;
 import static withy.core.item.Concept.NUMBERING;
+import static withy.core.item.Concept.PASSAGE;
 import static withy.core.item.Concept.PREFERRED_CHANNEL;
 import static withy.core.item.Concept.REGION;
 import static withy.core.item.Concept.REGULATORY_MARK;
@@ -49,13 +50,13 @@ import withy.core.scenario.Scenario;
 public enum Misconception implements Term {
   /** M01: takes the colours of the other region. */
   REGION_SWAPPED(
-      List.of(LATERAL_SIDE, LATERAL_LIGHT, REGION, PREFERRED_CHANNEL),
+      List.of(LATERAL_SIDE, LATERAL_LIGHT, REGION, PREFERRED_CHANNEL, PASSAGE),
       of(SIDE, SideBeliefs::otherRegion),
       of(CHANNEL_CHOICE, ChannelBeliefs::otherRegion),
       kind(KindBeliefs::otherRegion)),
   /** M02: leaves a mark on the same side whichever way the boat travels. */
   DIRECTION_IGNORED(
-      List.of(LATERAL_SIDE, LATERAL_LIGHT, PREFERRED_CHANNEL),
+      List.of(LATERAL_SIDE, LATERAL_LIGHT, PREFERRED_CHANNEL, PASSAGE),
       of(SIDE, SideBeliefs::withBuoyage),
       of(CHANNEL_CHOICE, ChannelBeliefs::withBuoyage)),
   /** M04: lets the shapes swap with the region as the colours do. */
@@ -63,29 +64,30 @@ public enum Misconception implements Term {
       List.of(LATERAL_SHAPE), of(SIDE, SideBeliefs::shapeSwapped), kind(KindBeliefs::shapeSwapped)),
   /** Does not tell a lateral mark with a band from one without. */
   BAND_OVERLOOKED(
-      List.of(REGION, PREFERRED_CHANNEL),
+      List.of(REGION, PREFERRED_CHANNEL, PASSAGE),
       of(CHANNEL_CHOICE, ChannelBeliefs::bandOverlooked),
       kind(KindBeliefs::bandOverlooked)),
   /** M05: lets the middle band of a preferred-channel mark decide. */
   MIDDLE_BAND_DECIDES(
-      List.of(PREFERRED_CHANNEL),
+      List.of(PREFERRED_CHANNEL, PASSAGE),
       of(CHANNEL_CHOICE, ChannelBeliefs::middleBand),
       kind(KindBeliefs::middleBand)),
   /** M06: takes the side of the channel for the side on which to leave the mark. */
   CHANNEL_NAME_AS_SIDE(
-      List.of(PREFERRED_CHANNEL),
+      List.of(PREFERRED_CHANNEL, PASSAGE),
       of(CHANNEL_CHOICE, ChannelBeliefs::channelNameAsSide),
       kind(KindBeliefs::channelNameAsSide)),
   /** M07: takes a port bifurcation buoy for IALA's preferred channel to port. */
   BIFURCATION_NAME_SWAPPED(
-      List.of(PREFERRED_CHANNEL),
+      List.of(PREFERRED_CHANNEL, PASSAGE),
       of(CHANNEL_CHOICE, ChannelBeliefs::bifurcationName),
       kind(KindBeliefs::bifurcationName)),
   /** Takes every mark at a junction as if the preferred channel were wanted. */
-  INTENT_IGNORED(List.of(PREFERRED_CHANNEL), of(CHANNEL_CHOICE, ChannelBeliefs::intentIgnored)),
+  INTENT_IGNORED(
+      List.of(PREFERRED_CHANNEL, PASSAGE), of(CHANNEL_CHOICE, ChannelBeliefs::intentIgnored)),
   /** Passes a mark at a junction on either side, since there is a channel on both. */
   JUNCTION_EITHER_SIDE(
-      List.of(PREFERRED_CHANNEL), of(CHANNEL_CHOICE, ChannelBeliefs::junctionEitherSide)),
+      List.of(PREFERRED_CHANNEL, PASSAGE), of(CHANNEL_CHOICE, ChannelBeliefs::junctionEitherSide)),
   /** Takes horizontal bands for the sign of a danger. */
   BANDS_MEAN_DANGER(List.of(PREFERRED_CHANNEL), kind(KindBeliefs::bandsMeanDanger)),
   /** M08: takes any red for a lateral mark. */

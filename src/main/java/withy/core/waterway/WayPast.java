@@ -15,7 +15,7 @@ public final class WayPast {
   private static final double REACH = 200;
 
   /** Metres beside a lateral mark at which a boat passes it outside the fairway. */
-  private static final double OUTSIDE = 38;
+  static final double OUTSIDE = 38;
 
   /** Metres off a cardinal mark at which it is passed on its side. */
   private static final double OFF = 60;

@@ -3,12 +3,14 @@ package withy.web.api;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import withy.core.item.Item;
 import withy.core.item.Quantity;
 import withy.drawing.ItemPicture;
 import withy.drawing.Svg;
 import withy.usecase.Feedback;
 import withy.usecase.Given;
 import withy.usecase.IssuedItem;
+import withy.usecase.OpaqueLeg;
 import withy.usecase.OpaqueOption;
 import withy.usecase.OpaqueSlot;
 import withy.wording.ItemWording;
@@ -34,7 +36,8 @@ final class ItemJson {
       List<String> facts,
       List<Choice> options,
       @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Asked answer,
-      @JsonInclude(JsonInclude.Include.NON_EMPTY) List<SlotJson> slots) {}
+      @JsonInclude(JsonInclude.Include.NON_EMPTY) List<SlotJson> slots,
+      @JsonInclude(JsonInclude.Include.NON_EMPTY) List<PartJson> parts) {}
 
   record Choice(String value, String text) {}
 
@@ -42,6 +45,14 @@ final class ItemJson {
   record Asked(String unit) {}
 
   record SlotJson(String slot, String text, List<Choice> choices) {}
+
+  /**
+   * One mark of a passage.
+   *
+   * @param part by which an answer names it
+   * @param label the number or letter that it bears; null where it bears none
+   */
+  record PartJson(String part, @Nullable String label, String text, List<Choice> choices) {}
 
   record FeedbackJson(
       boolean correct,
@@ -66,7 +77,8 @@ final class ItemJson {
         issued.item().answer() instanceof Quantity quantity
             ? new Asked(quantity.unit().symbol())
             : null,
-        issued.slots().stream().map(this::slot).toList());
+        issued.slots().stream().map(this::slot).toList(),
+        issued.legs().stream().map(each -> part(issued.item(), each)).toList());
   }
 
   private SlotJson slot(OpaqueSlot slot) {
@@ -77,11 +89,19 @@ final class ItemJson {
     return new SlotJson(slot.feature().id(), wording.name(slot.feature()), choices);
   }
 
+  private PartJson part(Item item, OpaqueLeg leg) {
+    return new PartJson(
+        leg.name(),
+        item.scenario().marks().get(leg.leg().mark()).label(),
+        words.met(item, leg.number()),
+        leg.sides().stream().map(this::choice).toList());
+  }
+
   private Choice choice(OpaqueOption offered) {
     return new Choice(offered.token(), wording.text(offered.option().text()));
   }
 
-  /** A word, or a word for each slot. */
+  /** A word, or a word for each slot or part. */
   private static Object key(Given key) {
     if (key instanceof Given.Parts parts) {
       return parts.tokens();

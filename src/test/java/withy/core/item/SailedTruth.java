@@ -18,7 +18,7 @@ import withy.core.waterway.PlacedMark;
 final class SailedTruth {
   private final Sailing sailing;
 
-  private SailedTruth(Sailing sailing) {
+  SailedTruth(Sailing sailing) {
     this.sailing = sailing;
   }
 
@@ -44,7 +44,7 @@ final class SailedTruth {
     }
   }
 
-  private void marksStandThere(List<SightedMark> sighted) {
+  void marksStandThere(List<SightedMark> sighted) {
     assertThat(sighted).hasSameSizeAs(sailing.marks());
     for (int i = 0; i < sighted.size(); i++) {
       PlacedMark placed = sailing.marks().get(i);
@@ -61,7 +61,7 @@ final class SailedTruth {
   }
 
   /** Along the straight legs in steps of a metre, by bilinear depths, the tide added. */
-  private double least(List<Position> track) {
+  double least(List<Position> track) {
     double least = Double.POSITIVE_INFINITY;
     for (int leg = 1; leg < track.size(); leg++) {
       Position from = track.get(leg - 1);

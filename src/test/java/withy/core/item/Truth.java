@@ -46,6 +46,11 @@ final class Truth {
       truth.travelLiesWithinItsLimits();
       return;
     }
+    if (item.answer() instanceof Passage) {
+      PassageTruth.holdsOf(item);
+      truth.travelLiesWithinItsLimits();
+      return;
+    }
     assertThat(item.key()).as("key of %s", item).isEqualTo(truth.key());
     truth.optionsAreDistinctAndExplained();
     truth.travelLiesWithinItsLimits();
@@ -99,7 +104,7 @@ final class Truth {
       case SIDE, CHANNEL_CHOICE -> side();
       case NUMBER -> ChannelTruth.number(scenario);
       case LEADING -> LeadingTruth.steering(scenario);
-      case ASSEMBLE -> throw new IllegalStateException("put together, not chosen");
+      case ASSEMBLE, PASSAGE -> throw new IllegalStateException("several parts, not one choice");
       case REGULATORY -> AskedTruth.of(scenario.mark().kind().id(), scenario.mark().appearance());
     };
   }

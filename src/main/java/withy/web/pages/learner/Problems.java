@@ -1,10 +1,13 @@
 package withy.web.pages.learner;
 
 import java.util.List;
+import withy.core.item.Item;
 import withy.core.item.Quantity;
 import withy.usecase.IssuedItem;
+import withy.usecase.OpaqueLeg;
 import withy.usecase.Reason;
 import withy.web.pages.FieldProblem;
+import withy.wording.ItemWording;
 import withy.wording.Wording;
 
 /** What is wrong with an answer that cannot be taken, and what to do. */
@@ -20,6 +23,12 @@ final class Problems {
     if (issued.item().answer() instanceof Quantity) {
       return List.of(number(typed.saysTwoThings() ? "page.item.number-or-not" : "page.item.type"));
     }
+    if (!issued.legs().isEmpty()) {
+      return issued.legs().stream()
+          .filter(each -> !typed.parts().containsKey(each.name()))
+          .map(each -> leg(issued.item(), each))
+          .toList();
+    }
     if (issued.slots().isEmpty()) {
       return List.of(new FieldProblem("option", wording.text("page.item.choose")));
     }
@@ -32,6 +41,12 @@ final class Problems {
                     TypedAnswer.field(each.id()),
                     wording.text("page.item.choose-part", wording.name(each))))
         .toList();
+  }
+
+  private FieldProblem leg(Item item, OpaqueLeg leg) {
+    return new FieldProblem(
+        TypedAnswer.field(leg.name()),
+        wording.text("page.item.choose-side", new ItemWording(wording).met(item, leg.number())));
   }
 
   /** Where a number was refused. */

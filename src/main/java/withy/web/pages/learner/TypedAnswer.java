@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import withy.core.item.Feature;
+import withy.core.item.Passage;
 import withy.usecase.Given;
 import withy.web.pages.Form;
 
@@ -13,7 +14,8 @@ import withy.web.pages.Form;
  *
  * @param option chosen, {@link #NOT_SURE}, or empty
  * @param number as typed; empty where none is asked for or typed
- * @param parts the token of the part chosen for each feature, by its word
+ * @param parts the token of the part chosen for each feature, by its word, or of the side for each
+ *     mark of a passage, by its number
  */
 record TypedAnswer(String option, String number, Map<String, String> parts) {
   static final String NOT_SURE = "not-sure";
@@ -36,10 +38,16 @@ record TypedAnswer(String option, String number, Map<String, String> parts) {
         parts.put(each.id(), token);
       }
     }
+    for (int leg = 0; leg < Passage.MOST_LEGS; leg++) {
+      String token = form.text(field(Integer.toString(leg)));
+      if (!token.isEmpty()) {
+        parts.put(Integer.toString(leg), token);
+      }
+    }
     return new TypedAnswer(form.text("option"), form.text(NUMBER).strip(), parts);
   }
 
-  /** The field of a feature, by its word. */
+  /** The field of a feature, by its word, or of a mark of a passage, by its number. */
   static String field(String feature) {
     return "part-" + feature;
   }

@@ -1,0 +1,139 @@
+package withy.core.item;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import withy.core.Term;
+import withy.core.geometry.Bearing;
+import withy.core.geometry.Position;
+import withy.core.mark.ChannelIntent;
+import withy.core.mark.Side;
+import withy.core.mark.Travel;
+import withy.core.scenario.Scenario;
+import withy.core.scenario.SightedMark;
+import withy.core.scenario.Situation;
+import withy.core.scenario.TimeOfDay;
+import withy.core.scenario.View;
+import withy.core.waterway.PlacedMark;
+
+/**
+ * The sides of a passage: for each mark the right one by the rules, and those to which beliefs
+ * lead. Where several lead to one side, it names the same belief at every mark, one that was drawn
+ * for the whole passage, so that who always errs alike is told one thing.
+ */
+final class PassageLegs {
+  /** Metres before a mark from which it is looked at. */
+  private static final double BEFORE = 100;
+
+  private final Task task;
+  private final PassagePlan plan;
+  private final List<Misconception> order;
+  private final Way way;
+  private final List<Passage.Leg> legs = new ArrayList<>();
+  private final List<Scenario> scenarios = new ArrayList<>();
+
+  private PassageLegs(Task task, PassagePlan plan, Way way) {
+    this.task = task;
+    this.plan = plan;
+    this.way = way;
+    this.order = task.chance().shuffled(List.of(Misconception.values()));
+  }
+
+  /** The answer to a passage; empty where rules or water do not tell every side. */
+  static Optional<Passage> of(Task task, PassagePlan plan) {
+    return plan.way().flatMap(way -> new PassageLegs(task, plan, way).passage());
+  }
+
+  private Optional<Passage> passage() {
+    for (PlacedMark each : plan.marks()) {
+      Scenario scenario = scenario(task, plan.route(), each);
+      @Nullable Choice sides = sides(each, scenario);
+      if (sides == null) {
+        return Optional.empty();
+      }
+      scenarios.add(scenario);
+      legs.add(new Passage.Leg(legs.size(), sides));
+    }
+    return Optional.of(new Passage(legs, way, beliefs()));
+  }
+
+  /** What a boat sees of one mark as she comes up to it. */
+  static Scenario scenario(Task task, PassageRoute route, PlacedMark mark) {
+    double before = Math.max(0, route.along(mark) - BEFORE);
+    Position boat = route.way().line().at(before);
+    Bearing heading = Bearing.of(Math.rint(route.way().line().bearingAt(before).degrees()));
+    boolean fork = mark.kind().isPreferredChannel();
+    @Nullable ChannelIntent intent = fork ? route.intent() : null;
+    Bearing buoyage = route.travel() == Travel.WITH ? heading : heading.reciprocal();
+    Situation situation =
+        new Situation(
+            heading, route.travel(), buoyage, TimeOfDay.DAY, View.NEAR, intent, null, null);
+    SightedMark sighted =
+        new SightedMark(
+            mark.kind(),
+            boat.bearingTo(mark.position()),
+            boat.distanceTo(mark.position()),
+            mark.label(),
+            mark.appearance());
+    return new Scenario(task.practice(), situation, List.of(sighted));
+  }
+
+  static Form form(PlacedMark mark) {
+    return mark.kind().isPreferredChannel() ? Form.CHANNEL_CHOICE : Form.SIDE;
+  }
+
+  private @Nullable Choice sides(PlacedMark mark, Scenario scenario) {
+    @Nullable Side key = SideBeliefs.side(scenario, plan.route().travel());
+    boolean told =
+        key == (plan.leavesToStarboard(mark) ? Side.LEAVE_TO_STARBOARD : Side.LEAVE_TO_PORT);
+    @Nullable Way astray = told ? plan.wrong(mark).orElse(null) : null;
+    Way right = plan.right(mark);
+    if (key == null || astray == null || !astray.track().start().equals(right.track().start())) {
+      return null;
+    }
+    List<Option> wrong = new ArrayList<>();
+    wrong(mark, scenario, key)
+        .forEach(
+            (side, belief) -> wrong.add(option(side, belief, belief.mistook(scenario), astray)));
+    return wrong.isEmpty() ? null : Choice.of(option(key.id(), null, null, right), wrong).inOrder();
+  }
+
+  private static Option option(
+      String side, @Nullable Misconception belief, @Nullable Message mistook, Way way) {
+    Message text = Words.term(Term.parse(Side.class, side));
+    return new Option(side, text, belief, mistook).sailing(way);
+  }
+
+  /** The wrong sides, each with the first belief that leads to it. */
+  private Map<String, Misconception> wrong(PlacedMark mark, Scenario scenario, Side key) {
+    Map<String, Misconception> wrong = new LinkedHashMap<>();
+    for (Misconception each : order) {
+      @Nullable String side = each.answerOrNull(form(mark), scenario);
+      if (side != null && !side.equals(key.id())) {
+        wrong.putIfAbsent(side, each);
+      }
+    }
+    return wrong;
+  }
+
+  private List<Passage.Belief> beliefs() {
+    List<Passage.Belief> beliefs = new ArrayList<>();
+    for (Misconception each : order) {
+      List<String> sides = new ArrayList<>();
+      boolean leads = false;
+      for (int i = 0; i < legs.size(); i++) {
+        @Nullable String side = each.answerOrNull(form(plan.marks().get(i)), scenarios.get(i));
+        String key = legs.get(i).sides().key();
+        leads |= side != null && !side.equals(key);
+        sides.add(side == null ? key : side);
+      }
+      if (leads) {
+        beliefs.add(new Passage.Belief(sides, each, each.mistook(scenarios.get(0))));
+      }
+    }
+    return beliefs;
+  }
+}
