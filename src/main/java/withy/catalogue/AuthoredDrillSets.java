@@ -13,7 +13,13 @@ import withy.usecase.DrillSets;
 /** The drill sets that are packed with the program, read when somebody first asks for them. */
 public final class AuthoredDrillSets implements DrillSets {
   private static final List<String> IDS =
-      List.of("first-evening", "outbound", "cardinal-marks", "by-night", "before-the-harbour");
+      List.of(
+          "first-evening",
+          "outbound",
+          "cardinal-marks",
+          "by-night",
+          "before-the-harbour",
+          "the-skarrow");
 
   private @Nullable List<Named> read;
 

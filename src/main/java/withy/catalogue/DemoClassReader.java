@@ -17,6 +17,7 @@ import withy.core.item.Concept;
 import withy.core.item.Form;
 import withy.core.item.Misconception;
 import withy.core.mark.Practice;
+import withy.core.scenario.SurveyedWater;
 import withy.core.scenario.TimeOfDay;
 import withy.usecase.DemoPlan;
 
@@ -60,12 +61,17 @@ public final class DemoClassReader {
             list(node.required("concepts"), each -> Term.parse(Concept.class, each.asText())),
             list(node.required("forms"), each -> Term.parse(Form.class, each.asText())),
             time(node.get("time")),
-            node.required("length").asInt());
+            node.required("length").asInt(),
+            water(node.get("water")));
     return new DemoPlan.Drill(
         node.required("title").asText(),
         composition,
         node.required("assignedDaysAgo").asInt(),
         node.required("dueInDays").asInt());
+  }
+
+  private static @Nullable SurveyedWater water(@Nullable JsonNode node) {
+    return node == null ? null : AuthoredWaters.find(node.asText()).orElseThrow();
   }
 
   private static @Nullable TimeOfDay time(@Nullable JsonNode node) {

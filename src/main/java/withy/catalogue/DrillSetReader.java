@@ -8,22 +8,26 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import withy.core.Term;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
 import withy.core.item.Form;
 import withy.core.response.DrillSet;
+import withy.core.scenario.SurveyedWater;
 import withy.core.scenario.TimeOfDay;
 
 /**
  * Reads a drill set: {@code {"title": "...", "concepts": [...], "forms": [...], "time": "day",
- * "length": 10}}, of which only the title and the length must be there. No concepts, no forms or no
- * time mean all of them; a time of {@code both} is as good as none.
+ * "length": 10, "water": "home-water"}}, of which only the title and the length must be there. No
+ * concepts, no forms or no time mean all of them; a time of {@code both} is as good as none. The
+ * water is one that comes with the program, in which all items then lie; without it waters are
+ * generated.
  */
 public final class DrillSetReader {
   private static final List<String> FIELDS =
-      List.of("title", "concepts", "forms", "time", "length");
+      List.of("title", "concepts", "forms", "time", "length", "water");
   private static final ObjectMapper JSON =
       new ObjectMapper()
           .enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION)
@@ -55,10 +59,11 @@ public final class DrillSetReader {
     List<Form> forms = terms(root, "forms", Form.class);
     TimeOfDay time = time(root.path("time"));
     int length = length(root.path("length"));
+    SurveyedWater water = water(root.path("water"));
     if (!problems.isEmpty()) {
       throw new InvalidDrillSet(file, problems);
     }
-    return new DrillSet(title, new Composition(concepts, forms, time, length));
+    return new DrillSet(title, new Composition(concepts, forms, time, length, water));
   }
 
   private JsonNode parsed(String text) {
@@ -141,6 +146,17 @@ public final class DrillSetReader {
       problem("length", "must be a whole number from 1 to " + Composition.LONGEST);
     }
     return fits ? node.asInt() : 1;
+  }
+
+  private @Nullable SurveyedWater water(JsonNode node) {
+    if (node.isMissingNode() || node.isNull()) {
+      return null;
+    }
+    Optional<SurveyedWater> water = AuthoredWaters.find(node.asText());
+    if (water.isEmpty()) {
+      problem("water", "'" + node.asText() + "' is no water that comes with the program");
+    }
+    return water.orElse(null);
   }
 
   private void problem(String path, String what) {
