@@ -19,5 +19,10 @@ public enum Blueprint implements Term {
   /** A rock in open water. */
   ISOLATED_ROCK,
   /** A way along a coast between it and outlying dangers. */
-  COASTAL_PASSAGE
+  COASTAL_PASSAGE;
+
+  /** Whether a leading line leads in from the sea. */
+  boolean isLed() {
+    return this == HARBOUR_ENTRANCE || this == ESTUARY;
+  }
 }

@@ -5,11 +5,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import withy.core.geometry.Bearing;
 import withy.core.geometry.Position;
 import withy.core.light.LightCharacter;
 import withy.core.mark.MarkDescription;
 import withy.core.mark.MarkKind;
-import withy.core.mark.MarkLook;
 import withy.core.mark.MarkingRules;
 import withy.core.mark.Passing;
 import withy.core.mark.Practice;
@@ -18,6 +18,7 @@ import withy.core.waterway.Danger;
 import withy.core.waterway.DangerKind;
 import withy.core.waterway.Fairway;
 import withy.core.waterway.Keel;
+import withy.core.waterway.LeadingLine;
 import withy.core.waterway.PlacedMark;
 import withy.core.waterway.Waterway;
 
@@ -26,24 +27,22 @@ import withy.core.waterway.Waterway;
  * is the one of the practice that is passed on the side where the water is.
  */
 final class Marking {
-  /** Metres that lateral marks stand outside the edge, and that a keel goes astray beyond them. */
-  static final double OUTSIDE = 6;
+  /** Metres that marks keep off the rim of the chart, and off each other. */
+  static final double FROM_THE_RIM = 100;
 
-  static final double ASTRAY = 38;
+  static final double APART = 120;
 
   /** Metres between a cardinal mark and the edge of its danger. */
   private static final double OFF_DANGER = 30;
 
-  private static final int LEAST_SPACING = 230;
-  private static final int MOST_SPACING = 340;
-  private static final double FROM_THE_RIM = 90;
+  /** Metres of safe water round a safe water mark. */
+  private static final double SAFE_ROUND = 100;
 
   private final Practice practice;
   private final Waterway water;
   private final Keel keel;
   private final Chance chance;
-  private final List<PlacedMark> marks = new ArrayList<>();
-  private @Nullable LightCharacter shown;
+  private final List<Planned> marks = new ArrayList<>();
 
   private Marking(Practice practice, Waterway water, Keel keel, Chance chance) {
     this.practice = practice;
@@ -52,87 +51,108 @@ final class Marking {
     this.chance = chance;
   }
 
-  static List<PlacedMark> of(Practice practice, Waterway water, Keel keel, Chance chance) {
+  /**
+   * The marks of a water.
+   *
+   * @param heads of moles, on which marks of the first fairway stand
+   */
+  static List<PlacedMark> of(
+      Practice practice, Waterway water, List<Position> heads, Keel keel, Chance chance) {
     Marking marking = new Marking(practice, water, keel, chance);
     marking.junction();
-    water.fairways().forEach(marking::laterals);
-    water.dangers().forEach(marking::danger);
-    return marking.marks;
-  }
-
-  /** Now on one side, now on the other, numbered from the sea. */
-  private void laterals(Fairway fairway) {
-    boolean starboard = chance.oneIn(2);
-    int odd = 1;
-    int even = 2;
-    double along = chance.between(120, 200);
-    while (along < fairway.line().length() - FROM_THE_RIM) {
-      double off = (fairway.width() / 2 + OUTSIDE) * (starboard ? 1 : -1);
-      Position place = fairway.line().beside(along, off);
-      if (isEdge(fairway, along, off) && isFree(fairway, place)) {
-        Passing passing = starboard ? Passing.LEAVE_TO_STARBOARD : Passing.LEAVE_TO_PORT;
-        MarkDescription mark = passed(passing).orElseThrow();
-        boolean isOdd = mark.look().colours().get(0).id().equals("green");
-        String number = Integer.toString(isOdd ? odd : even);
-        odd += isOdd ? 2 : 0;
-        even += isOdd ? 0 : 2;
-        place(mark, place, fairway.id(), number);
-      }
-      starboard = !starboard;
-      along += chance.between(LEAST_SPACING, MOST_SPACING);
-    }
-  }
-
-  /** Whether the keel has its water inside a mark there, and grounds outside it. */
-  private boolean isEdge(Fairway fairway, double along, double off) {
-    double side = Math.signum(off);
-    Position inside = fairway.line().beside(along, side * fairway.width() / 4);
-    Position outside = fairway.line().beside(along, off + side * ASTRAY);
-    return keel.isSafe(water.water(inside)) && keel.grounds(water.water(outside) + 0.1);
-  }
-
-  /** Whether a place lies in the chart, and off every other fairway. */
-  private boolean isFree(Fairway own, Position place) {
+    heads.forEach(marking::head);
     for (Fairway each : water.fairways()) {
-      boolean other = !each.id().equals(own.id());
-      if (other && each.line().foot(place).distance() < each.width() / 2 + 2 * ASTRAY) {
-        return false;
-      }
+      new LateralMarks(marking, each, chance).lay();
     }
-    return isCharted(place);
+    water.dangers().forEach(marking::danger);
+    water.leadingLines().forEach(marking::leading);
+    return marking.laid();
+  }
+
+  Waterway water() {
+    return water;
+  }
+
+  Keel keel() {
+    return keel;
+  }
+
+  /** Numbers, lights and bodies, once every mark has its place. */
+  private List<PlacedMark> laid() {
+    List<@Nullable LightCharacter> lights = MarkLights.of(marks, chance);
+    List<@Nullable String> labels = MarkNumbers.of(practice.region(), marks, water);
+    List<PlacedMark> laid = new ArrayList<>();
+    for (int i = 0; i < marks.size(); i++) {
+      laid.add(marks.get(i).laid(labels.get(i), lights.get(i), chance));
+    }
+    return laid;
+  }
+
+  /** Lays a lateral mark if the depths bear it out. */
+  boolean lateral(MarkDescription mark, Position place, Fairway fairway) {
+    Planned planned = new Planned(mark, place, fairway.id());
+    Optional<LateralCheck> check = LateralCheck.of(practice, water, planned.unlit(), keel);
+    return check.filter(LateralCheck.BORNE_OUT::equals).isPresent() && isLaid(planned);
+  }
+
+  private boolean isLaid(Planned planned) {
+    boolean free =
+        isCharted(planned.place()) && marks.stream().allMatch(each -> each.away(planned) >= APART);
+    return free && marks.add(planned);
   }
 
   private boolean isCharted(Position place) {
-    double width = water.depths().width();
-    double height = water.depths().height();
-    return place.x() > FROM_THE_RIM
-        && place.y() > FROM_THE_RIM
-        && place.x() < width - FROM_THE_RIM
-        && place.y() < height - FROM_THE_RIM;
+    double least = Math.min(place.x(), place.y());
+    double most = Math.max(place.x(), place.y());
+    return least > FROM_THE_RIM && most < water.depths().width() - FROM_THE_RIM;
   }
 
-  /** The mark of a practice that is passed so, the plain one rather than one at a junction. */
-  private Optional<MarkDescription> passed(Passing passing) {
-    return practice.marks().stream()
-        .filter(each -> each.passing() == passing && !each.look().isFixed())
+  /** Whether the mark of a fairway that was laid last is on its starboard side. */
+  boolean lastIsToStarboard(Fairway fairway) {
+    return fairway.line().foot(marks.get(marks.size() - 1).place()).off() > 0;
+  }
+
+  /**
+   * The mark of a practice that is passed so, the plain one rather than one at a junction.
+   *
+   * @param fixed whether it stands on the ground
+   */
+  Optional<MarkDescription> passed(Passing passing, boolean fixed) {
+    return practice
+        .marks(
+            each ->
+                each.passing() == passing
+                    && each.look().isFixed() == fixed
+                    && each.waters() == null)
+        .stream()
         .findFirst();
+  }
+
+  /** A beacon on the head of a mole. */
+  private void head(Position place) {
+    Fairway fairway = water.fairways().get(0);
+    boolean starboard = fairway.line().foot(place).off() > 0;
+    Passing passing = starboard ? Passing.LEAVE_TO_STARBOARD : Passing.LEAVE_TO_PORT;
+    passed(passing, true)
+        .or(() -> passed(passing, false))
+        .ifPresent(mark -> lateral(mark, place, fairway));
   }
 
   /** Where a secondary channel leaves the main one, on the tip of the ground between them. */
   private void junction() {
-    if (water.fairways().size() < 2 || !water.fairways().get(1).id().equals("secondary")) {
+    Optional<Fairway> secondary = water.fairway("secondary");
+    if (secondary.isEmpty()) {
       return;
     }
     Fairway main = water.fairways().get(0);
-    Fairway second = water.fairways().get(1);
+    Fairway second = secondary.get();
     double parting = main.line().foot(second.line().start()).along();
-    for (double gone = 40; gone < 420; gone += 10) {
+    for (double gone = 40; gone < 460; gone += 10) {
       Position tip = between(main.line().at(parting + gone), second.line().at(gone));
       double off = main.line().foot(tip).off();
-      if (Math.abs(off) > main.width() / 2 + OUTSIDE
-          && second.line().foot(tip).distance() > second.width() / 2 + OUTSIDE) {
+      if (!main.contains(tip) && !second.contains(tip) && !keel.isSafe(water.water(tip))) {
         Passing passing = off > 0 ? Passing.PREFERRED_TO_STARBOARD : Passing.PREFERRED_TO_PORT;
-        passed(passing).ifPresent(mark -> place(mark, tip, main.id(), null));
+        passed(passing, false).ifPresent(mark -> isLaid(new Planned(mark, tip, main.id())));
         return;
       }
     }
@@ -151,27 +171,45 @@ final class Marking {
     if (wide && MarkingRules.has(practice, MarkKind.NORTH_CARDINAL)) {
       for (Quadrant each : Quadrant.values()) {
         Position place = danger.at().moved(each.middle(), danger.radius() + OFF_DANGER);
-        place(MarkingRules.mark(practice, MarkKind.cardinal(each)), place, null, null);
+        plan(MarkKind.cardinal(each), place);
       }
     } else {
-      place(MarkingRules.mark(practice, MarkKind.ISOLATED_DANGER), danger.at(), null, null);
+      plan(MarkKind.ISOLATED_DANGER, danger.at());
     }
   }
 
-  private void place(
-      MarkDescription mark, Position place, @Nullable String serves, @Nullable String label) {
-    MarkLook look = mark.look();
-    shown = light(look);
-    marks.add(
-        new PlacedMark(
-            mark.kind(), place.rounded(), serves, label, chance.pick(look.appearances(shown))));
+  private void plan(MarkKind kind, Position place) {
+    practice.mark(kind).ifPresent(mark -> marks.add(new Planned(mark, place, null)));
   }
 
-  /** A light that differs from that of the mark before. */
-  private LightCharacter light(MarkLook look) {
-    List<LightCharacter> other =
-        look.lights().stream().filter(each -> !each.equals(shown)).toList();
-    return chance.pick(other.isEmpty() ? look.lights() : other);
+  /** The two marks ashore, and off the coast the mark from which the line is made. */
+  private void leading(LeadingLine line) {
+    plan(MarkKind.LEADING_FRONT, line.front());
+    plan(MarkKind.LEADING_REAR, line.rear());
+    Fairway fairway = water.fairways().get(0);
+    double outermost =
+        marks.stream()
+            .filter(each -> fairway.id().equals(each.serves()))
+            .mapToDouble(each -> fairway.line().foot(each.place()).along())
+            .min()
+            .orElse(0);
+    for (double along = outermost - APART; along > FROM_THE_RIM; along -= 10) {
+      Position place = fairway.line().at(along);
+      Optional<MarkDescription> mark = practice.mark(MarkKind.SAFE_WATER);
+      if (isSafeRound(place)
+          && mark.filter(each -> isLaid(new Planned(each, place, null))).isPresent()) {
+        return;
+      }
+    }
+  }
+
+  private boolean isSafeRound(Position place) {
+    for (int bearing = 0; bearing < 360; bearing += 30) {
+      if (!keel.isSafe(water.water(place.moved(Bearing.of(bearing), SAFE_ROUND)))) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Marks of a fairway in the order in which a boat that comes from the sea meets them. */

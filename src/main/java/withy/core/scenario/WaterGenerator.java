@@ -1,28 +1,68 @@
 package withy.core.scenario;
 
-import java.util.List;
+import java.util.Optional;
+import withy.core.mark.MarkKind;
 import withy.core.mark.Practice;
+import withy.core.waterway.Fairway;
 import withy.core.waterway.Keel;
 import withy.core.waterway.Waterway;
 
 /** Draws stretches of water from chance: the same chance draws the same water on any machine. */
 public final class WaterGenerator {
+  /** After so many waters of which none could be used, something else is wrong. */
+  private static final int DRAWS = 20;
+
+  private static final int FEWEST_MARKS = 3;
+  private static final int FEWEST_OF_A_BRANCH = 2;
+
   private WaterGenerator() {}
 
   /**
    * A water of the kind of a blueprint, marked as a practice marks it, in which a keel grounds
-   * wherever it leaves a lateral mark on the wrong side.
+   * wherever it leaves a lateral mark on the wrong side. A water whose fairway or marks do not come
+   * out is drawn again from the same chance.
+   *
+   * @throws IllegalStateException if none comes out at all
    */
   public static Waterway water(Practice practice, Blueprint blueprint, Keel keel, Chance chance) {
+    for (int draw = 0; draw < DRAWS; draw++) {
+      Optional<Waterway> water = drawn(practice, blueprint, keel, chance);
+      if (water.isPresent()) {
+        return water.get();
+      }
+    }
+    throw new IllegalStateException("no " + blueprint.id() + " comes out for " + practice.id());
+  }
+
+  /** One water; empty if it is none to be shown. */
+  static Optional<Waterway> drawn(
+      Practice practice, Blueprint blueprint, Keel keel, Chance chance) {
     double tide = chance.below(13) / 10.0;
-    Seabed seabed = Layouts.of(blueprint, chance, keel, tide);
-    Waterway bare =
-        new Waterway(seabed.depths(), tide, seabed.fairways(), seabed.dangers(), List.of());
-    return new Waterway(
-        bare.depths(),
-        tide,
-        bare.fairways(),
-        bare.dangers(),
-        Marking.of(practice, bare, keel, chance));
+    Seabed seabed = Layouts.of(blueprint, chance, keel, tide).seabed();
+    Waterway bare = seabed.water(tide);
+    Waterway water = bare.with(Marking.of(practice, bare, seabed.heads(), keel, chance));
+    return Optional.of(water)
+        .filter(any -> blueprint.isLed() != any.leadingLines().isEmpty())
+        .filter(any -> any.fairways().stream().allMatch(each -> isWhole(any, each, keel)))
+        .filter(any -> any.fairway("secondary").isEmpty() || hasJunction(any));
+  }
+
+  /** Whether a fairway is deep enough all along and its marks are enough to go by. */
+  private static boolean isWhole(Waterway water, Fairway fairway, Keel keel) {
+    boolean branch = !fairway.equals(water.fairways().get(0));
+    long marks =
+        water.marks().stream()
+            .filter(each -> fairway.id().equals(each.serves()) && each.label() != null)
+            .count();
+    return marks >= (branch ? FEWEST_OF_A_BRANCH : FEWEST_MARKS)
+        && keel.isSafe(water.sail(fairway.line(), keel).leastDepth());
+  }
+
+  private static boolean hasJunction(Waterway water) {
+    return water.marks().stream()
+        .anyMatch(
+            each ->
+                each.kind().equals(MarkKind.PREFERRED_CHANNEL_TO_PORT)
+                    || each.kind().equals(MarkKind.PREFERRED_CHANNEL_TO_STARBOARD));
   }
 }

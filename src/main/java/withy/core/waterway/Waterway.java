@@ -13,13 +13,15 @@ import withy.core.geometry.Position;
  *
  * @param tide metres that the water stands above chart datum
  * @param fairways the main one first; none in open water
+ * @param leadingLines in the order of their fairways
  */
 public record Waterway(
     DepthField depths,
     double tide,
     List<Fairway> fairways,
     List<Danger> dangers,
-    List<PlacedMark> marks) {
+    List<PlacedMark> marks,
+    List<LeadingLine> leadingLines) {
   /**
    * @throws IllegalArgumentException if two fairways have one id, or a mark serves none of them
    */
@@ -27,6 +29,7 @@ public record Waterway(
     fairways = List.copyOf(fairways);
     dangers = List.copyOf(dangers);
     marks = List.copyOf(marks);
+    leadingLines = List.copyOf(leadingLines);
     Set<String> ids = new LinkedHashSet<>();
     for (Fairway each : fairways) {
       if (!ids.add(each.id())) {
@@ -38,6 +41,21 @@ public record Waterway(
         throw new IllegalArgumentException("a mark serves " + each.serves() + ", no fairway here");
       }
     }
+  }
+
+  /** A water without leading lines. */
+  public Waterway(
+      DepthField depths,
+      double tide,
+      List<Fairway> fairways,
+      List<Danger> dangers,
+      List<PlacedMark> marks) {
+    this(depths, tide, fairways, dangers, marks, List.of());
+  }
+
+  /** The same water with other marks in it. */
+  public Waterway with(List<PlacedMark> others) {
+    return new Waterway(depths, tide, fairways, dangers, others, leadingLines);
   }
 
   /** The fairway of an id. */
@@ -61,7 +79,8 @@ public record Waterway(
         tide,
         fairways,
         dangers.stream().filter(each -> near.contains(each.at())).toList(),
-        marks.stream().filter(each -> near.contains(each.position())).toList());
+        marks.stream().filter(each -> near.contains(each.position())).toList(),
+        leadingLines);
   }
 
   /** Sails a track; all of it is looked at. */

@@ -1,0 +1,28 @@
+package withy.core.scenario;
+
+import withy.core.geometry.Polyline;
+import withy.core.geometry.Polyline.Foot;
+import withy.core.geometry.Position;
+
+/**
+ * A creek that dries at low water, narrower and higher the farther it runs into the land.
+ *
+ * @param course from its mouth inland
+ * @param width metres at its mouth
+ * @param bed metres below datum at its mouth
+ */
+record Creek(Polyline course, double width, double bed) {
+  /** Metres over which its banks rise. */
+  private static final double BANK = 34;
+
+  private static final double RISE = 1.6;
+
+  double carved(Position place, double floor) {
+    Foot foot = course.foot(place);
+    double gone = foot.along() / course.length();
+    double half = width / 2 * (1 - 0.75 * gone);
+    double up = Unevenness.smooth((foot.distance() - half) / BANK);
+    double here = bed - RISE * gone;
+    return up >= 1 ? floor : Math.max(floor, here + (floor - here) * up);
+  }
+}

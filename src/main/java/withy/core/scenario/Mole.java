@@ -1,0 +1,19 @@
+package withy.core.scenario;
+
+import withy.core.geometry.Polyline;
+
+/** A wall of stones in the water, from the land to its head. */
+record Mole(Polyline line) implements Ground {
+  /** Metres from the middle of the wall to where its stones end. */
+  static final double FOOT = 34;
+
+  private static final double CREST = -3.7;
+  private static final double HALF = 12;
+  private static final double SLOPE = 0.3;
+
+  @Override
+  public double depth(Spot spot) {
+    double off = line.foot(spot.place()).distance();
+    return CREST + SLOPE * Math.max(0, off - HALF);
+  }
+}
