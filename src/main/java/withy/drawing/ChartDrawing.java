@@ -18,13 +18,14 @@ public final class ChartDrawing {
   private final ChartInk ink;
   private final SvgWriter svg;
 
-  private ChartDrawing(Waterway water, ChartOptions options) {
+  private ChartDrawing(Waterway water, ChartOptions options, boolean bleeding) {
     this.water = water;
     this.options = options;
     this.sheet = ChartSheet.of(water.depths());
     this.layout = ChartLayout.of(water, sheet, options);
     this.ink = options.night() ? ChartInk.NIGHT : ChartInk.DAY;
-    this.svg = SvgWriter.scaled(sheet.width(), sheet.height());
+    this.svg =
+        bleeding ? SvgWriter.window(sheet.area()) : SvgWriter.scaled(sheet.width(), sheet.height());
   }
 
   /** The water and its marks alone, by day. */
@@ -33,14 +34,25 @@ public final class ChartDrawing {
   }
 
   public static Svg of(Waterway water, Lettering lettering, ChartOptions options) {
-    ChartDrawing drawing = new ChartDrawing(water, options);
-    drawing.under();
-    drawing.marks();
-    drawing.words();
-    drawing.boats(lettering);
+    ChartDrawing drawing = new ChartDrawing(water, options, false);
+    drawing.all(lettering);
     ChartScale.frame(drawing.svg, drawing.sheet, drawing.ink);
     ChartScale.draw(drawing.svg, drawing.sheet, lettering, drawing.ink);
     return drawing.svg.finish();
+  }
+
+  /** The same to the edges of the picture, without frame and scale. */
+  static Svg bleeding(Waterway water, Lettering lettering, ChartOptions options) {
+    ChartDrawing drawing = new ChartDrawing(water, options, true);
+    drawing.all(lettering);
+    return drawing.svg.finish();
+  }
+
+  private void all(Lettering lettering) {
+    under();
+    marks();
+    words();
+    boats(lettering);
   }
 
   /** The ground, and what words and marks may stand on. */

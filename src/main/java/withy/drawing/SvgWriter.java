@@ -21,6 +21,16 @@ final class SvgWriter {
         .root(width, height, " viewBox=\"0 0 " + number(width) + " " + number(height) + "\"");
   }
 
+  /**
+   * The part of a picture that lies in a box; its contents grow with the space that it is given.
+   */
+  static SvgWriter window(Box box) {
+    String view = number(box.left()) + " " + number(box.top());
+    String size = number(box.width()) + " " + number(box.height());
+    return new SvgWriter()
+        .root(box.width(), box.height(), " viewBox=\"" + view + " " + size + "\"");
+  }
+
   /** A picture in CSS pixels: a larger space shows more room, its contents do not grow. */
   static SvgWriter unscaled(double width, double height) {
     return new SvgWriter().root(width, height, "");

@@ -16,8 +16,13 @@ public final class Json {
 
   /** A record, list or map as JSON in UTF-8. */
   static byte[] bytes(Object value) {
+    return text(value).getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** A record, list or map as JSON. */
+  public static String text(Object value) {
     try {
-      return MAPPER.writeValueAsString(value).getBytes(StandardCharsets.UTF_8);
+      return MAPPER.writeValueAsString(value);
     } catch (JsonProcessingException e) {
       throw new IllegalArgumentException(e);
     }

@@ -23,7 +23,7 @@ public record Voyage(Travel travel, Polyline track, List<Call> calls, List<Fix> 
   public static final double BETWEEN = 10;
 
   /** Metres before a mark is abeam at which it is called. */
-  public static final double BEFORE = 90;
+  public static final double BEFORE = 120;
 
   public Voyage {
     calls = List.copyOf(calls);

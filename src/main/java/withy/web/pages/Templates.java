@@ -26,6 +26,7 @@ final class Templates {
         Map.of(
             "css", assets.url("withy.css"),
             "js", assets.url("withy.js"),
+            "wall", assets.url("wall.js"),
             "icon", assets.url("withy.svg"));
     ClassLoaderTemplateResolver resolver = new ClassLoaderTemplateResolver();
     resolver.setPrefix("templates/");

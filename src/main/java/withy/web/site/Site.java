@@ -19,6 +19,7 @@ import withy.web.pages.learner.DrillPages;
 import withy.web.pages.learner.JoinPages;
 import withy.web.pages.lights.LightPages;
 import withy.web.pages.marks.MarkPages;
+import withy.web.pages.wall.WallPages;
 
 /** All that people see. */
 public final class Site implements RouteGroup {
@@ -46,7 +47,8 @@ public final class Site implements RouteGroup {
             new ComposePages(pages, useCases, drillSets),
             new ReviewPages(pages, useCases),
             new LightPages(pages),
-            new MarkPages(pages));
+            new MarkPages(pages),
+            new WallPages(pages));
   }
 
   @Override
