@@ -1,6 +1,7 @@
 package withy.drawing;
 
 import java.util.List;
+import withy.core.geometry.Position;
 import withy.core.waterway.PlacedMark;
 import withy.core.waterway.Waterway;
 
@@ -52,6 +53,7 @@ public final class ChartDrawing {
     under();
     marks();
     words();
+    letters();
     boats(lettering);
   }
 
@@ -72,11 +74,17 @@ public final class ChartDrawing {
       }
     }
     Soundings.draw(svg, layout.soundings(), ink, !options.ways().isEmpty());
+    Position asked = options.asked();
+    if (asked != null && sheet.area().contains(sheet.at(asked))) {
+      ChartTracks.ring(svg, sheet.at(asked), ink);
+    }
   }
 
   private void way(ChartOptions.Way way) {
     List<List<Vec>> parts = sheet.inside(sheet.at(way.line()));
-    if (!parts.isEmpty()) {
+    if (!parts.isEmpty() && way.letter() != null) {
+      ChartTracks.lettered(svg, parts, ink);
+    } else if (!parts.isEmpty()) {
       ChartTracks.way(svg, parts, way.safe(), ink);
       if (way.safe()) {
         ChartTracks.head(svg, parts.get(parts.size() - 1), ink);
@@ -108,6 +116,18 @@ public final class ChartDrawing {
     }
     svg.end();
     Soundings.depths(svg, layout.depths(), ink);
+  }
+
+  /** The letters of the ways, where they enter the sheet and where they leave it. */
+  private void letters() {
+    for (ChartOptions.Way each : options.ways()) {
+      List<List<Vec>> parts = sheet.inside(sheet.at(each.line()));
+      if (!parts.isEmpty() && each.letter() != null) {
+        List<Vec> last = parts.get(parts.size() - 1);
+        ChartTracks.letter(svg, each.letter(), parts.get(0).get(0), sheet.area(), ink);
+        ChartTracks.letter(svg, each.letter(), last.get(last.size() - 1), sheet.area(), ink);
+      }
+    }
   }
 
   private void boats(Lettering lettering) {

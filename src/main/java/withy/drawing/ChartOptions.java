@@ -16,6 +16,7 @@ import withy.core.geometry.Position;
  * @param ways of boats; safe ones are drawn over the others
  * @param boat null for none
  * @param touches where keels met the ground
+ * @param asked the mark that is asked about, which bears a ring; null for none
  */
 public record ChartOptions(
     double highWater,
@@ -23,7 +24,8 @@ public record ChartOptions(
     boolean night,
     List<Way> ways,
     @Nullable Boat boat,
-    List<Touch> touches) {
+    List<Touch> touches,
+    @Nullable Position asked) {
   /** Metres above datum, unless told otherwise; about a mean tide of narrow seas, no source. */
   public static final double HIGH_WATER = 2.5;
 
@@ -31,8 +33,13 @@ public record ChartOptions(
    * A way over the water.
    *
    * @param safe whether it is drawn whole, as the safe one, or dashed
+   * @param letter by which it is told from others that are drawn alike; null for none
    */
-  public record Way(Polyline line, boolean safe) {}
+  public record Way(Polyline line, boolean safe, @Nullable String letter) {
+    Way(Polyline line, boolean safe) {
+      this(line, safe, null);
+    }
+  }
 
   /** A boat where she is, on her heading. */
   public record Boat(Position at, Bearing heading) {}
@@ -51,36 +58,48 @@ public record ChartOptions(
 
   /** The water and its marks alone, by day. */
   public static ChartOptions plain() {
-    return new ChartOptions(HIGH_WATER, true, false, List.of(), null, List.of());
+    return new ChartOptions(HIGH_WATER, true, false, List.of(), null, List.of(), null);
   }
 
   public ChartOptions withHighWater(double metres) {
-    return new ChartOptions(metres, labels, night, ways, boat, touches);
+    return new ChartOptions(metres, labels, night, ways, boat, touches, asked);
   }
 
   public ChartOptions withoutLabels() {
-    return new ChartOptions(highWater, false, night, ways, boat, touches);
+    return new ChartOptions(highWater, false, night, ways, boat, touches, asked);
   }
 
   public ChartOptions atNight() {
-    return new ChartOptions(highWater, labels, true, ways, boat, touches);
+    return new ChartOptions(highWater, labels, true, ways, boat, touches, asked);
   }
 
   /** With one more way; the safe one is drawn whole, others dashed. */
   public ChartOptions with(Polyline line, boolean safe) {
     List<Way> more = new ArrayList<>(ways);
     more.add(new Way(line, safe));
-    return new ChartOptions(highWater, labels, night, more, boat, touches);
+    return new ChartOptions(highWater, labels, night, more, boat, touches, asked);
   }
 
   public ChartOptions with(Position at, Bearing heading) {
-    return new ChartOptions(highWater, labels, night, ways, new Boat(at, heading), touches);
+    return new ChartOptions(highWater, labels, night, ways, new Boat(at, heading), touches, asked);
   }
 
   /** With one more place where a keel met the ground in metres of water, tide added. */
   public ChartOptions touching(Position at, double water) {
     List<Touch> more = new ArrayList<>(touches);
     more.add(new Touch(at, water));
-    return new ChartOptions(highWater, labels, night, ways, boat, more);
+    return new ChartOptions(highWater, labels, night, ways, boat, more, asked);
+  }
+
+  /** With one more of several ways that are told apart by their letters alone. */
+  public ChartOptions with(Polyline line, String letter) {
+    List<Way> more = new ArrayList<>(ways);
+    more.add(new Way(line, false, letter));
+    return new ChartOptions(highWater, labels, night, more, boat, touches, asked);
+  }
+
+  /** With a ring round the mark that is asked about. */
+  public ChartOptions asking(Position mark) {
+    return new ChartOptions(highWater, labels, night, ways, boat, touches, mark);
   }
 }

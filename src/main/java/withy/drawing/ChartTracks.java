@@ -8,6 +8,8 @@ final class ChartTracks {
   private static final double BOAT = 0.8;
   private static final double AHEAD = 34;
   private static final double CROSS = 4.6;
+  private static final double DISC = 8;
+  private static final double RING = 13;
 
   private ChartTracks() {}
 
@@ -28,6 +30,33 @@ final class ChartTracks {
     } else {
       Pen.dashed(svg, path, ink.words(), 1.7, "6 4");
     }
+  }
+
+  /** One of several ways that look alike. */
+  static void lettered(SvgWriter svg, List<List<Vec>> parts, ChartInk ink) {
+    PathData path = path(parts);
+    Pen.line(svg, path, ink.halo(), 3.6);
+    Pen.line(svg, path, ink.words(), 1.5);
+  }
+
+  /** A letter on a disc, on a way near the edge of the chart. */
+  static void letter(SvgWriter svg, String letter, Vec at, Box area, ChartInk ink) {
+    Box room = area.grown(-DISC - 2);
+    double x = Math.max(room.left(), Math.min(room.right(), at.x()));
+    double y = Math.max(room.top(), Math.min(room.bottom(), at.y()));
+    Vec in = new Vec(x, y);
+    Pen.area(svg, PathData.circle(in.x(), in.y(), DISC), ink.paper(), ink.words(), 1);
+    double width = Type.width(letter, ChartLabel.SIZE + 1, true);
+    ChartWords.begin(svg, ChartLabel.SIZE + 1, ink.words(), ink.halo());
+    ChartWords.write(svg, letter, Box.around(in, width, ChartLabel.LINE), "font-weight", 700);
+    svg.end();
+  }
+
+  /** Round the mark that is asked about. */
+  static void ring(SvgWriter svg, Vec at, ChartInk ink) {
+    PathData ring = PathData.circle(at.x(), at.y(), RING);
+    Pen.line(svg, ring, ink.halo(), 3.4);
+    Pen.line(svg, ring, ink.words(), 1.4);
   }
 
   static PathData path(List<List<Vec>> parts) {

@@ -67,6 +67,11 @@ public record ItemPicture(Svg view, @Nullable Svg plan) {
       boolean answered) {
     Scenario scenario = item.scenario();
     Situation situation = scenario.situation();
+    @Nullable Sailing water = scenario.sailing();
+    if (water != null && ChartedQuestion.isAsked(item.form())) {
+      Svg plan = answered ? ChartedQuestion.answered(item, water, wrong, lettering) : null;
+      return new ItemPicture(ChartedQuestion.question(item, water, lettering), plan);
+    }
     if (item.answer() instanceof Assembly) {
       return new ItemPicture(MarkDrawing.openWater(), null);
     }

@@ -25,9 +25,18 @@ final class SailedChart {
    * @param wrong the value whose track is dashed; null where none was chosen wrongly
    */
   static Svg of(Item item, Sailing sailing, @Nullable String wrong, Lettering lettering) {
-    SailedChart chart = new SailedChart(sailing);
     Bearing heading = item.scenario().situation().heading();
-    ChartOptions options = ChartOptions.plain().with(sailing.boat(), heading);
+    ChartOptions plain = ChartOptions.plain().with(sailing.boat(), heading);
+    Position mark = sailing.marks().get(0).position();
+    return ChartDrawing.of(
+        sailing.water().around(mark, REACH), lettering, tracks(plain, item, sailing, wrong));
+  }
+
+  /** With the safe track, and dashed that of a wrong answer till the keel touches. */
+  static ChartOptions tracks(
+      ChartOptions plain, Item item, Sailing sailing, @Nullable String wrong) {
+    SailedChart chart = new SailedChart(sailing);
+    ChartOptions options = plain;
     for (Option each : item.options()) {
       Way way = each.way();
       if (way != null && each.value().equals(item.key())) {
@@ -36,8 +45,7 @@ final class SailedChart {
         options = chart.sailed(options, way.track());
       }
     }
-    Position mark = sailing.marks().get(0).position();
-    return ChartDrawing.of(sailing.water().around(mark, REACH), lettering, options);
+    return options;
   }
 
   private ChartOptions sailed(ChartOptions options, Polyline track) {

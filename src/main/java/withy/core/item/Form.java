@@ -13,6 +13,7 @@ public enum Form implements Term {
   ASSEMBLE,
   NUMBER,
   LEADING,
+  CHART_OVER_RULE,
   REGULATORY,
   PASSAGE
 }

@@ -4,6 +4,7 @@ import static withy.core.item.Concept.BUOYAGE_DIRECTION;
 import static withy.core.item.Concept.CARDINAL_IDENTITY;
 import static withy.core.item.Concept.CARDINAL_LIGHT;
 import static withy.core.item.Concept.CARDINAL_SIDE;
+import static withy.core.item.Concept.CHART_OVER_RULE;
 import static withy.core.item.Concept.EMERGENCY_WRECK;
 import static withy.core.item.Concept.FIXED_MARK;
 import static withy.core.item.Concept.ISOLATED_DANGER;
@@ -289,6 +290,12 @@ public enum Misconception implements Term {
   BOW_ON_MARKS(List.of(LEADING_LINE), of(LEADING, LeadingBeliefs::bowOnMarks)),
   /** Steers further into a cross-stream, whether the leading marks are in line or not. */
   STREAM_OVER_MARKS(List.of(LEADING_LINE), of(LEADING, LeadingBeliefs::intoTheStream)),
+  /** Obeys every mark, whichever channel it serves, without a look at the soundings. */
+  RULE_OVER_CHART(
+      List.of(CHART_OVER_RULE),
+      of(
+          Form.CHART_OVER_RULE,
+          scenario -> SideBeliefs.side(scenario, scenario.situation().travel()))),
   /** Takes one orange symbol for another. */
   SYMBOLS_SWAPPED(List.of(REGULATORY_MARK), kind(NationalBeliefs::symbolsSwapped)),
   /** Does not tell a diamond with a cross from one without. */

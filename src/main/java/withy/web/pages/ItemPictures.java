@@ -64,6 +64,9 @@ public final class ItemPictures {
           .orElseGet(() -> ItemPicture.question(item).view());
     }
     View view = item.scenario().situation().view();
+    if (isChart(item)) {
+      return ItemPicture.question(item).view();
+    }
     boolean alone = item.form() != Form.NUMBER && item.form() != Form.LEADING;
     if (!alone || item.scenario().marks().isEmpty() || view == View.LIGHT) {
       return ItemPicture.question(item).view();
@@ -117,6 +120,11 @@ public final class ItemPictures {
   /** Whether the item asks this about a light. */
   public static boolean asks(Item item, LightQuestion question) {
     return item.scenario().question() == question;
+  }
+
+  /** Whether the picture that is asked about is a chart, so that the answer's holds all of it. */
+  public static boolean isChart(Item item) {
+    return item.form() == Form.CHART_OVER_RULE;
   }
 
   /** A mark by day. */
@@ -176,6 +184,7 @@ public final class ItemPictures {
     return wording.text(
         switch (item.form()) {
           case NUMBER -> "page.picture.channel";
+          case CHART_OVER_RULE -> "page.picture.chart";
           case LEADING -> "page.picture.leading." + view;
           default -> "page.picture." + view;
         });

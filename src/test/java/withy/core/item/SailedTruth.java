@@ -44,6 +44,11 @@ final class SailedTruth {
     }
   }
 
+  /** The least water along a way, worked out anew. */
+  static double least(Sailing sailing, Way way) {
+    return new SailedTruth(sailing).least(way.track().points());
+  }
+
   void marksStandThere(List<SightedMark> sighted) {
     assertThat(sighted).hasSameSizeAs(sailing.marks());
     for (int i = 0; i < sighted.size(); i++) {

@@ -104,6 +104,7 @@ final class Truth {
       case SIDE, CHANNEL_CHOICE -> side();
       case NUMBER -> ChannelTruth.number(scenario);
       case LEADING -> LeadingTruth.steering(scenario);
+      case CHART_OVER_RULE -> ChartOverRuleTruth.side(item, byColour());
       case ASSEMBLE, PASSAGE -> throw new IllegalStateException("several parts, not one choice");
       case REGULATORY -> AskedTruth.of(scenario.mark().kind().id(), scenario.mark().appearance());
     };

@@ -42,7 +42,9 @@ final class FeedbackPictures {
     String value = item.answer() instanceof Quantity ? null : chosen;
     boolean wrong = value != null && !value.equals(item.key());
     List<Shown> shown = new ArrayList<>();
-    shown.add(Shown.of(wording.text(seen(item)), pictures.seen(item)));
+    if (!ItemPictures.isChart(item)) {
+      shown.add(Shown.of(wording.text(seen(item)), pictures.seen(item)));
+    }
     pictures
         .ways(item, value)
         .ifPresent(plan -> shown.add(plan(item, wording.text(ways(item, wrong)), plan)));
