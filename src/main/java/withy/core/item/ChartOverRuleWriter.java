@@ -7,6 +7,7 @@ import withy.core.mark.Practice;
 import withy.core.mark.Side;
 import withy.core.mark.Travel;
 import withy.core.scenario.NeighbouringChannels;
+import withy.core.scenario.Sailing;
 import withy.core.scenario.Scenario;
 import withy.core.scenario.TimeOfDay;
 import withy.core.waterway.Waterway;
@@ -70,13 +71,14 @@ final class ChartOverRuleWriter implements ItemWriter {
   }
 
   private static Message prompt(Scenario scenario) {
+    Sailing sailing = Afloat.sailing(scenario);
     return Message.of(
         "prompt.chart-over-rule",
-        scenario.practice().region(),
-        scenario.situation().heading(),
-        Message.of("travelling." + scenario.situation().travel().id()),
         WaterWords.asked(scenario.mark()),
-        WaterWords.keel(Afloat.sailing(scenario)));
+        scenario.mark().bearing(),
+        sailing.water().tide(),
+        sailing.keel().draught(),
+        sailing.keel().margin());
   }
 
   private static Message explanation(Scenario scenario, Side key) {
