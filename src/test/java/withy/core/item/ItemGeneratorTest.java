@@ -123,7 +123,8 @@ class ItemGeneratorTest {
             Concept.LEADING_LINE,
             Concept.CHART_OVER_RULE,
             Concept.LIGHT_CHARACTER,
-            Concept.LIGHT_RANGE);
+            Concept.LIGHT_RANGE,
+            Concept.PASSAGE);
   }
 
   @ParameterizedTest
