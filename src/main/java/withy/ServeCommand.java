@@ -21,6 +21,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import withy.catalogue.DemoClassReader;
+import withy.catalogue.WaterReader;
 import withy.store.Store;
 import withy.store.StoreRefused;
 import withy.usecase.DemoClass;
@@ -106,7 +107,7 @@ final class ServeCommand implements Callable<Integer> {
   }
 
   private int serve(Store store, Wiring wiring, Clock clock) throws InterruptedException {
-    Ports ports = store.ports();
+    Ports ports = store.ports(new WaterReader());
     Passwords passwords = Passwords.argon2id();
     UseCases useCases = UseCases.over(ports, passwords, clock, Secrets.secure());
     SchoolClass demoClass = demo ? demoClass(ports, passwords, clock) : null;

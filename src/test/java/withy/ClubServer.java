@@ -43,7 +43,7 @@ public final class ClubServer implements AutoCloseable {
   private ClubServer(Path folder, Store store, ItemSource source) throws IOException {
     this.folder = folder;
     this.store = store;
-    this.school = School.over(store.ports(), source);
+    this.school = School.over(store.ports(new withy.catalogue.WaterReader()), source);
     Server.Parts parts = new Wiring(school.clock(), time.limits()).parts(school.cases(), store);
     this.routes = parts.routes();
     this.server = Server.start("127.0.0.1", 0, parts);

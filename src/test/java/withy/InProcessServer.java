@@ -34,7 +34,12 @@ public final class InProcessServer implements AutoCloseable {
     Clock clock = Clock.systemUTC();
     Store store = Store.open(data, clock);
     UseCases useCases =
-        UseCases.over(store.ports(), Passwords.argon2id(), clock, Secrets.secure(), source);
+        UseCases.over(
+            store.ports(new withy.catalogue.WaterReader()),
+            Passwords.argon2id(),
+            clock,
+            Secrets.secure(),
+            source);
     Server server =
         Server.start(
             "127.0.0.1", 0, new Wiring(clock, Limits.onSystemTime()).parts(useCases, store));

@@ -15,10 +15,17 @@ final class Belonging {
   /** Metres beyond the edge of a fairway at which a mark still belongs to it. */
   private static final double BESIDE = 150;
 
+  private final List<String> named;
   private final List<Fairway> fairways;
   private final Problems problems;
 
-  Belonging(List<Fairway> fairways, Problems problems) {
+  /**
+   * What marks may belong to.
+   *
+   * @param named the ids of all fairways, of those with something wrong as well
+   */
+  Belonging(List<String> named, List<Fairway> fairways, Problems problems) {
+    this.named = named;
     this.fairways = fairways;
     this.problems = problems;
   }
@@ -30,12 +37,12 @@ final class Belonging {
   }
 
   private SurveyedMark serving(SurveyedFeature feature, SurveyedMark mark) {
-    @Nullable String named = mark.serves();
+    @Nullable String stated = mark.serves();
     boolean lateral = mark.kind().isLateral() || mark.kind().isPreferredChannel();
-    @Nullable String serves = named;
-    if (named != null && fairways.stream().noneMatch(each -> each.id().equals(named))) {
-      problems.add(feature.attributes().place("serves"), "no-fairway", named);
-    } else if (named == null && lateral) {
+    @Nullable String serves = stated;
+    if (stated != null && !named.contains(stated)) {
+      problems.add(feature.attributes().place("serves"), "no-fairway", stated);
+    } else if (stated == null && lateral) {
       serves = nearest(mark.position());
       if (serves == null) {
         problems.remark(feature.place(), "serves-none", Message.of("mark." + mark.kind().id()));

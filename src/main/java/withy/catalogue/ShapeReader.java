@@ -44,7 +44,7 @@ final class ShapeReader {
   }
 
   private Optional<Shape> coordinates(Shape.Type type, JsonNode node, String place) {
-    int before = problems.problems().size();
+    int before = problems.size();
     List<List<Geodetic>> parts = new ArrayList<>();
     List<Double> heights = new ArrayList<>();
     switch (type) {
@@ -55,7 +55,7 @@ final class ShapeReader {
       case MULTI_POLYGON -> each(node, place, 1, (one, at) -> polygon(one, at, parts));
       default -> throw new IllegalStateException(type.word());
     }
-    boolean sound = problems.problems().size() == before;
+    boolean sound = problems.size() == before;
     return sound ? Optional.of(new Shape(type, parts, heights)) : Optional.empty();
   }
 
@@ -112,7 +112,7 @@ final class ShapeReader {
   }
 
   private Optional<List<Geodetic>> ring(JsonNode node, String place, boolean outer) {
-    int before = problems.problems().size();
+    int before = problems.size();
     List<Geodetic> ring = new ArrayList<>();
     each(
         node,
@@ -124,7 +124,7 @@ final class ShapeReader {
             ring.add(next);
           }
         });
-    if (problems.problems().size() > before) {
+    if (problems.size() > before) {
       return Optional.empty();
     }
     if (!ring.get(0).equals(ring.get(ring.size() - 1))) {

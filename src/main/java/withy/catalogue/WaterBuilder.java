@@ -49,6 +49,7 @@ final class WaterBuilder {
   private final Practice practice;
   private final double tide;
   private final Problems problems;
+  private final List<String> named = new ArrayList<>();
   private LocalPlane plane = LocalPlane.at(new Geodetic(0, 0));
 
   WaterBuilder(List<SurveyedFeature> features, Practice practice, double tide, Problems problems) {
@@ -81,7 +82,7 @@ final class WaterBuilder {
     DepthSurvey survey = new DepthSurvey(areas(), land(), soundings(), fairways, dangers());
     inside(corner);
     List<SurveyedMark> marks =
-        new Belonging(fairways.stream().map(Dredged::fairway).toList(), problems).of(read);
+        new Belonging(named, fairways.stream().map(Dredged::fairway).toList(), problems).of(read);
     marks = new LeadingLines(features, plane, problems).told(read, marks);
     if (!problems.isEmpty()) {
       return null;
@@ -167,11 +168,10 @@ final class WaterBuilder {
 
   private List<Dredged> fairways() {
     List<Dredged> fairways = new ArrayList<>();
-    List<String> ids = new ArrayList<>();
     for (SurveyedFeature each : of(FeatureType.FAIRWAY)) {
       Double width = each.attributes().requiredNumber("width", 10, 2000);
       Double kept = each.attributes().number("depthRangeMinimumValue", HIGHEST, DEEPEST);
-      String id = id(each, ids);
+      String id = id(each, named);
       List<Position> line = each.parts(plane).get(0);
       if (width != null && id != null) {
         fairways.add(new Dredged(new Fairway(id, new Polyline(line), width), kept));

@@ -17,22 +17,25 @@ import withy.usecase.Assignments;
 /** Keeps assignments. */
 final class AssignmentTable implements Assignments {
   private final Jdbi jdbi;
+  private final WaterTable waters;
 
-  AssignmentTable(Jdbi jdbi) {
+  AssignmentTable(Jdbi jdbi, WaterTable waters) {
     this.jdbi = jdbi;
+    this.waters = waters;
   }
 
   @Override
   public void add(Assignment added) {
     Composition composition = added.composition();
-    jdbi.useHandle(
+    jdbi.useTransaction(
         handle ->
             handle
                 .createUpdate(
                     """
                     INSERT INTO assignment (id, school_class, title, concepts, forms, time_of_day,
-                      item_count, due, assigned_at)
-                    VALUES (:id, :class, :title, :concepts, :forms, :time, :count, :due, :assignedAt)
+                      item_count, due, assigned_at, water_file)
+                    VALUES (:id, :class, :title, :concepts, :forms, :time, :count, :due,
+                      :assignedAt, :waterFile)
                     """)
                 .bind("id", added.id())
                 .bind("class", added.schoolClass())
@@ -43,6 +46,7 @@ final class AssignmentTable implements Assignments {
                 .bind("count", composition.length())
                 .bind("due", added.due())
                 .bind("assignedAt", added.assignedAt())
+                .bind("waterFile", waters.keptFor(handle, composition.water()))
                 .execute());
   }
 
@@ -52,43 +56,63 @@ final class AssignmentTable implements Assignments {
 
   @Override
   public Optional<Assignment> find(String id) {
-    return jdbi.withHandle(
-        handle ->
-            handle
-                .createQuery("SELECT * FROM assignment WHERE id = :id")
-                .bind("id", id)
-                .map(AssignmentTable::read)
-                .findOne());
+    Optional<Stored> found =
+        jdbi.withHandle(
+            handle ->
+                handle
+                    .createQuery("SELECT * FROM assignment WHERE id = :id")
+                    .bind("id", id)
+                    .map(Stored::read)
+                    .findOne());
+    return found.map(this::whole);
   }
 
   @Override
   public List<Assignment> of(String schoolClass) {
-    return jdbi.withHandle(
-        handle ->
-            handle
-                .createQuery(
-                    """
-                    SELECT * FROM assignment WHERE school_class = :class
-                    ORDER BY assigned_at DESC, id
-                    """)
-                .bind("class", schoolClass)
-                .map(AssignmentTable::read)
-                .list());
+    List<Stored> found =
+        jdbi.withHandle(
+            handle ->
+                handle
+                    .createQuery(
+                        """
+                        SELECT * FROM assignment WHERE school_class = :class
+                        ORDER BY assigned_at DESC, id
+                        """)
+                    .bind("class", schoolClass)
+                    .map(Stored::read)
+                    .list());
+    return found.stream().map(this::whole).toList();
   }
 
-  private static Assignment read(ResultSet row, StatementContext context) throws SQLException {
-    Composition composition =
-        new Composition(
-            Words.readTerms(Concept.class, row.getString("concepts")),
-            Words.readTerms(Form.class, row.getString("forms")),
-            Words.readTerm(TimeOfDay.class, row.getString("time_of_day")),
-            row.getInt("item_count"));
+  /** The water is read once the row is, since that may need a connection of its own. */
+  private Assignment whole(Stored stored) {
+    Assignment dry = stored.assignment();
     return new Assignment(
-        row.getString("id"),
-        row.getString("school_class"),
-        row.getString("title"),
-        composition,
-        Moments.readOptional(row, "due"),
-        Moments.read(row, "assigned_at"));
+        dry.id(),
+        dry.schoolClass(),
+        dry.title(),
+        dry.composition().in(waters.water(stored.waterFile())),
+        dry.due(),
+        dry.assignedAt());
+  }
+
+  private record Stored(Assignment assignment, @Nullable String waterFile) {
+    static Stored read(ResultSet row, StatementContext context) throws SQLException {
+      Composition composition =
+          new Composition(
+              Words.readTerms(Concept.class, row.getString("concepts")),
+              Words.readTerms(Form.class, row.getString("forms")),
+              Words.readTerm(TimeOfDay.class, row.getString("time_of_day")),
+              row.getInt("item_count"));
+      Assignment assignment =
+          new Assignment(
+              row.getString("id"),
+              row.getString("school_class"),
+              row.getString("title"),
+              composition,
+              Moments.readOptional(row, "due"),
+              Moments.read(row, "assigned_at"));
+      return new Stored(assignment, row.getString("water_file"));
+    }
   }
 }

@@ -7,6 +7,7 @@ import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
 import withy.usecase.BackupOffice;
 import withy.usecase.Ports;
+import withy.usecase.WaterFiles;
 
 /** The database of one data folder, open for use by this program alone. */
 public final class Store implements AutoCloseable {
@@ -50,16 +51,28 @@ public final class Store implements AutoCloseable {
     return new Store(url, pool, folder);
   }
 
-  /** Where everything is kept. */
+  /** Where everything is kept, without waters of files. */
   public Ports ports() {
+    return ports(WaterFiles.NONE);
+  }
+
+  /**
+   * Where everything is kept.
+   *
+   * @param waterFiles reads the files of waters
+   */
+  public Ports ports(WaterFiles waterFiles) {
+    WaterTable waters = new WaterTable(jdbi, waterFiles);
     return new Ports(
         new InstructorTable(jdbi),
         new SchoolClassTable(jdbi),
         new LearnerTable(jdbi),
-        new AssignmentTable(jdbi),
+        new AssignmentTable(jdbi, waters),
         new IssuedItemTable(jdbi),
         new ResponseTable(jdbi),
-        new SessionTable(jdbi));
+        new SessionTable(jdbi),
+        waters,
+        waterFiles);
   }
 
   /** Makes copies while this store is open. */

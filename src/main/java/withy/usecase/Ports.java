@@ -1,6 +1,6 @@
 package withy.usecase;
 
-/** All that the use cases need to be kept. */
+/** All that the use cases need to be kept, and who reads the files of waters. */
 public record Ports(
     Instructors instructors,
     SchoolClasses classes,
@@ -8,4 +8,6 @@ public record Ports(
     Assignments assignments,
     IssuedItems issuedItems,
     Responses responses,
-    Sessions sessions) {}
+    Sessions sessions,
+    Waters waters,
+    WaterFiles waterFiles) {}

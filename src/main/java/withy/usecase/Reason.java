@@ -20,6 +20,10 @@ public enum Reason {
   CLASS_FULL,
   /** The instructor has all the classes that one can have; the detail is how many. */
   TOO_MANY_CLASSES,
+  /** The instructor has all the waters that one can have; the detail is how many. */
+  TOO_MANY_WATERS,
+  /** No such water, or not this instructor's. */
+  UNKNOWN_WATER,
   /** No such class, or not this instructor's. */
   UNKNOWN_CLASS,
   /** No such assignment in the learner's class. */

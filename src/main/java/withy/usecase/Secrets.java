@@ -61,7 +61,7 @@ public final class Secrets {
   }
 
   /** The SHA-256 of a secret, in hexadecimal: what is kept in its place. */
-  static String digest(String secret) {
+  public static String digest(String secret) {
     return HexFormat.of().formatHex(sha256(secret));
   }
 

@@ -15,7 +15,9 @@ public record UseCases(
     NextItem nextItem,
     AnswerItem answerItem,
     ReviewClass reviewClass,
-    OwnStanding ownStanding) {
+    OwnStanding ownStanding,
+    ImportWater importWater,
+    ListWaters listWaters) {
 
   /** The use cases over what is kept in these ports, with items that are drawn from seeds. */
   public static UseCases over(Ports ports, Passwords passwords, Clock clock, Secrets secrets) {
@@ -46,6 +48,8 @@ public record UseCases(
             source),
         new AnswerItem(ports.assignments(), ports.issuedItems(), ports.responses(), clock, source),
         new ReviewClass(openClass, ports.learners(), reviews),
-        new OwnStanding(reviews));
+        new OwnStanding(reviews),
+        new ImportWater(ports.waters(), ports.waterFiles(), clock, secrets),
+        new ListWaters(ports.waters(), ports.waterFiles()));
   }
 }

@@ -6,6 +6,20 @@ import withy.core.scenario.SurveyedWater;
 
 /** Reads waters from the text of their files, and knows those that come with the program. */
 public interface WaterFiles {
+  /** Whoever needs none: knows no water and reads none. */
+  WaterFiles NONE =
+      new WaterFiles() {
+        @Override
+        public Read read(String id, @Nullable String title, String text) {
+          throw new IllegalStateException("no water can be read here");
+        }
+
+        @Override
+        public List<Authored> authored() {
+          return List.of();
+        }
+      };
+
   /**
    * A water that was read.
    *

@@ -2,6 +2,7 @@ package withy.web;
 
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
+import io.javalin.config.SizeUnit;
 import io.javalin.http.Context;
 import io.javalin.util.JavalinBindException;
 import java.net.BindException;
@@ -25,6 +26,9 @@ import withy.wording.Wording;
 public final class Server {
   /** The largest body of a request, bytes. */
   public static final int LARGEST_BODY = 64 * 1024;
+
+  /** The largest body with the file of a water, bytes: the file and the form round it. */
+  public static final int LARGEST_FILE = 1024 * 1024 + 64 * 1024;
 
   /** One line a request, unless the log is told otherwise not at all. */
   private static final Logger REQUESTS = LoggerFactory.getLogger("withy.requests");
@@ -115,9 +119,12 @@ public final class Server {
     config.startup.showJavalinBanner = false;
     config.startup.showOldJavalinVersionWarning = false;
     config.startup.startupWatcherEnabled = false;
-    config.http.maxRequestSize = LARGEST_BODY;
+    config.http.maxRequestSize = LARGEST_FILE;
     config.http.prefer405over404 = true;
     config.http.defaultContentType = "text/plain; charset=utf-8";
+    config.jetty.multipartConfig.maxFileSize(LARGEST_FILE, SizeUnit.BYTES);
+    config.jetty.multipartConfig.maxTotalRequestSize(LARGEST_FILE, SizeUnit.BYTES);
+    config.jetty.multipartConfig.maxInMemoryFileSize(LARGEST_FILE, SizeUnit.BYTES);
     config.jetty.threadPool = threads();
     config.jetty.modifyHttpConfiguration(Server::configureHttp);
     config.jetty.modifyServer(server -> configureServer(server, words));
@@ -163,7 +170,8 @@ public final class Server {
   private static void configureServer(org.eclipse.jetty.server.Server server, Wording words) {
     server.setStopTimeout(FINISH_WITHIN.toMillis());
     server.setErrorHandler(new JettyErrors(words));
-    server.insertHandler(new SizeLimitHandler(LARGEST_BODY, -1));
+    server.insertHandler(new BodyLimit(LARGEST_BODY));
+    server.insertHandler(new SizeLimitHandler(LARGEST_FILE, -1));
     server.insertHandler(new GracefulHandler());
   }
 }

@@ -20,6 +20,7 @@ public final class Api implements RouteGroup {
         List.of(
             new EntryApi(useCases, limits),
             new ClassApi(useCases, drillSets),
+            new WaterApi(useCases, wording),
             new DrillApi(useCases, new ItemJson(wording), limits, metrics));
   }
 

@@ -5,11 +5,13 @@ import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
 import withy.core.item.Form;
 import withy.core.response.DrillSet;
+import withy.core.scenario.SurveyedWater;
 import withy.core.scenario.TimeOfDay;
 import withy.usecase.DrillSets;
 import withy.usecase.Reason;
@@ -22,12 +24,13 @@ record AssignmentBody(
     String schoolClass, @Nullable String title, Composition composition, @Nullable Instant due) {
   private static final String BOTH = "both";
 
-  static AssignmentBody read(Body body, DrillSets drillSets) {
+  static AssignmentBody read(
+      Body body, DrillSets drillSets, Function<String, SurveyedWater> waters) {
     String schoolClass = body.text("class");
     String title = body.optionalText("title");
     Instant due = due(body);
     DrillSet set = body.has("drillSet") ? drillSet(body.text("drillSet"), drillSets) : null;
-    Composition composition = set == null ? composition(body) : set.composition();
+    Composition composition = set == null ? composition(body, waters) : set.composition();
     body.requireNothingElse();
     String named = title == null && set != null ? set.title() : title;
     return new AssignmentBody(schoolClass, named, composition, due);
@@ -47,7 +50,7 @@ record AssignmentBody(
     return drillSets.find(id).orElseThrow(() -> new Refused(Reason.UNKNOWN_DRILL_SET));
   }
 
-  private static Composition composition(Body body) {
+  private static Composition composition(Body body, Function<String, SurveyedWater> waters) {
     Body composition = body.object("composition");
     Composition read =
         new Composition(
@@ -55,8 +58,9 @@ record AssignmentBody(
             Terms.list(Form.class, composition, "forms"),
             time(composition),
             length(composition));
+    String water = composition.optionalText("water");
     composition.requireNothingElse();
-    return read;
+    return water == null ? read : read.in(waters.apply(water));
   }
 
   private static @Nullable TimeOfDay time(Body composition) {

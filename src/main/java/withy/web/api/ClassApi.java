@@ -77,7 +77,11 @@ final class ClassApi implements RouteGroup {
   }
 
   private void assign(Visit visit) {
-    AssignmentBody body = AssignmentBody.read(Body.of(visit.context()), drillSets);
+    AssignmentBody body =
+        AssignmentBody.read(
+            Body.of(visit.context()),
+            drillSets,
+            id -> useCases.listWaters().one(visit.instructor(), id).water());
     Assignment assigned =
         useCases
             .assignDrill()

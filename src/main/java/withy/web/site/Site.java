@@ -20,6 +20,7 @@ import withy.web.pages.learner.JoinPages;
 import withy.web.pages.lights.LightPages;
 import withy.web.pages.marks.MarkPages;
 import withy.web.pages.wall.WallPages;
+import withy.web.pages.waters.WaterPages;
 
 /** All that people see. */
 public final class Site implements RouteGroup {
@@ -46,6 +47,7 @@ public final class Site implements RouteGroup {
             new ClassPages(pages, useCases),
             new ComposePages(pages, useCases, drillSets),
             new ReviewPages(pages, useCases),
+            new WaterPages(pages, useCases),
             new LightPages(pages),
             new MarkPages(pages),
             new WallPages(pages));

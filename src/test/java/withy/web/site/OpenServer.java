@@ -38,7 +38,12 @@ final class OpenServer implements AutoCloseable {
     Clock clock = Clock.systemUTC();
     this.store = store;
     this.useCases =
-        UseCases.over(store.ports(), Passwords.argon2id(), clock, Secrets.secure(), source);
+        UseCases.over(
+            store.ports(new withy.catalogue.WaterReader()),
+            Passwords.argon2id(),
+            clock,
+            Secrets.secure(),
+            source);
     this.server = Server.start("127.0.0.1", 0, parts(clock));
   }
 

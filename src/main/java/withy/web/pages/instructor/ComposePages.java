@@ -6,8 +6,10 @@ import org.jspecify.annotations.Nullable;
 import withy.core.Term;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
+import withy.core.scenario.SurveyedWater;
 import withy.usecase.Assignment;
 import withy.usecase.DrillSets;
+import withy.usecase.ListWaters;
 import withy.usecase.Refused;
 import withy.usecase.SchoolClass;
 import withy.usecase.UseCases;
@@ -69,13 +71,13 @@ public final class ComposePages implements RouteGroup {
   }
 
   private void show(Visit visit, Draft draft, @Nullable String why) {
-    ComposeView view = views.view(schoolClass(visit), draft, why);
+    ComposeView view = views.view(schoolClass(visit), waters(visit), draft, why);
     pages.show(visit, TEMPLATE, text("page.compose.heading"), view);
   }
 
   private void compose(Visit visit) {
     Form form = Form.of(visit);
-    Draft draft = Draft.typed(form);
+    Draft draft = Draft.typed(form, water(visit, form.text("water")));
     if (!form.text("do").equals(ASSIGN)) {
       show(visit, draft.turned(), null);
       return;
@@ -124,8 +126,16 @@ public final class ComposePages implements RouteGroup {
   }
 
   private void showAgain(Visit visit, Form form, Draft draft) {
-    ComposeView view = views.view(schoolClass(visit), draft, null);
+    ComposeView view = views.view(schoolClass(visit), waters(visit), draft, null);
     pages.showAgain(visit, TEMPLATE, text("page.compose.heading"), view, form.problems());
+  }
+
+  private List<ListWaters.Listed> waters(Visit visit) {
+    return useCases.listWaters().all(visit.instructor());
+  }
+
+  private @Nullable SurveyedWater water(Visit visit, String id) {
+    return id.isEmpty() ? null : useCases.listWaters().one(visit.instructor(), id).water();
   }
 
   private SchoolClass schoolClass(Visit visit) {

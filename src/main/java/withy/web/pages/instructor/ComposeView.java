@@ -13,6 +13,7 @@ public record ComposeView(
     List<Choice> concepts,
     List<Choice> forms,
     List<Choice> times,
+    List<Choice> waters,
     String length,
     int longest,
     String title,

@@ -11,11 +11,13 @@ import withy.core.item.Composition;
 import withy.core.item.Concept;
 import withy.core.item.Form;
 import withy.core.mark.Practice;
+import withy.core.scenario.SurveyedWater;
 import withy.core.scenario.TimeOfDay;
 import withy.drawing.Svg;
 import withy.usecase.ComposeDrill;
 import withy.usecase.ComposeDrill.Share;
 import withy.usecase.DrillSets;
+import withy.usecase.ListWaters.Listed;
 import withy.usecase.SchoolClass;
 import withy.web.pages.ItemPictures;
 import withy.web.pages.PageRenderer;
@@ -47,7 +49,8 @@ final class ComposeViews {
     this.pictures = new ItemPictures(pages.wording());
   }
 
-  ComposeView view(SchoolClass schoolClass, Draft draft, @Nullable String why) {
+  ComposeView view(
+      SchoolClass schoolClass, List<Listed> waters, Draft draft, @Nullable String why) {
     Practice practice = schoolClass.practice();
     List<Share> shares =
         draft.composition().map(each -> composeDrill.shares(practice, each)).orElse(List.of());
@@ -62,6 +65,7 @@ final class ComposeViews {
         concepts(practice, draft),
         forms(practice, draft),
         times(draft),
+        waters(waters, draft),
         draft.length(),
         Composition.LONGEST,
         draft.title(),
@@ -150,6 +154,17 @@ final class ComposeViews {
     boolean both = Draft.BOTH.equals(draft.time());
     times.add(new Choice(Draft.BOTH, phrases.text("compose.both"), both, null));
     return times;
+  }
+
+  private List<Choice> waters(List<Listed> waters, Draft draft) {
+    SurveyedWater chosen = draft.water();
+    List<Choice> choices = new ArrayList<>();
+    choices.add(new Choice("", phrases.text("compose.any-water"), chosen == null, null));
+    for (Listed each : waters) {
+      boolean here = chosen != null && chosen.id().equals(each.water().id());
+      choices.add(new Choice(each.water().id(), each.water().title(), here, null));
+    }
+    return choices;
   }
 
   /** The title of a drill that was given none: what it measures. */

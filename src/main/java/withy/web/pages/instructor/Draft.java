@@ -9,6 +9,7 @@ import withy.core.Term;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
 import withy.core.item.Form;
+import withy.core.scenario.SurveyedWater;
 import withy.core.scenario.TimeOfDay;
 import withy.web.pages.Days;
 
@@ -16,6 +17,7 @@ import withy.web.pages.Days;
  * A drill as it stands in the form in which it is composed, typed well or not.
  *
  * @param time day, night or both
+ * @param water in which all items lie; null where waters are generated
  * @param turn counts how often a sample was asked for, so that each time it is another
  */
 record Draft(
@@ -25,12 +27,13 @@ record Draft(
     String length,
     String title,
     String due,
-    long turn) {
+    long turn,
+    @Nullable SurveyedWater water) {
   static final String BOTH = "both";
   private static final String USUAL_LENGTH = "12";
 
   static Draft empty() {
-    return new Draft(List.of(), List.of(), BOTH, USUAL_LENGTH, "", "", 0);
+    return new Draft(List.of(), List.of(), BOTH, USUAL_LENGTH, "", "", 0, null);
   }
 
   static Draft of(Composition composition, String title) {
@@ -38,10 +41,18 @@ record Draft(
     List<String> forms = composition.forms().stream().map(Term::id).toList();
     String length = Integer.toString(composition.length());
     TimeOfDay time = composition.time();
-    return new Draft(concepts, forms, time == null ? BOTH : time.id(), length, title, "", 0);
+    return new Draft(
+        concepts,
+        forms,
+        time == null ? BOTH : time.id(),
+        length,
+        title,
+        "",
+        0,
+        composition.water());
   }
 
-  static Draft typed(withy.web.pages.Form form) {
+  static Draft typed(withy.web.pages.Form form, @Nullable SurveyedWater water) {
     return new Draft(
         form.all("concept"),
         form.all("form"),
@@ -49,7 +60,8 @@ record Draft(
         form.text("length"),
         form.text("title"),
         form.text("due"),
-        turn(form.text("turn")));
+        turn(form.text("turn")),
+        water);
   }
 
   private static long turn(String typed) {
@@ -61,7 +73,7 @@ record Draft(
   }
 
   Draft turned() {
-    return new Draft(concepts, forms, time, length, title, due, turn + 1);
+    return new Draft(concepts, forms, time, length, title, due, turn + 1, water);
   }
 
   /** What it composes; empty if a field does not hold what it must. */
@@ -71,7 +83,7 @@ record Draft(
       concepts.forEach(each -> measured.add(Term.parse(Concept.class, each)));
       List<Form> used = new ArrayList<>();
       forms.forEach(each -> used.add(Term.parse(Form.class, each)));
-      return Optional.of(new Composition(measured, used, timeOfDay(), items()));
+      return Optional.of(new Composition(measured, used, timeOfDay(), items(), water));
     } catch (IllegalArgumentException unfit) {
       return Optional.empty();
     }

@@ -1,0 +1,115 @@
+package withy.web.api;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import withy.usecase.ImportWater;
+import withy.usecase.ListWaters;
+import withy.usecase.UnfitWater;
+import withy.usecase.UseCases;
+import withy.usecase.WaterProblem;
+import withy.web.Declined;
+import withy.web.Fault;
+import withy.web.Json;
+import withy.web.Problem;
+import withy.web.Role;
+import withy.web.Route;
+import withy.web.RouteGroup;
+import withy.web.Visit;
+import withy.wording.Wording;
+
+/** The waters of an instructor. */
+final class WaterApi implements RouteGroup {
+  private static final List<String> TYPES = List.of("application/geo+json", "application/json");
+
+  private final UseCases useCases;
+  private final Wording wording;
+
+  WaterApi(UseCases useCases, Wording wording) {
+    this.useCases = useCases;
+    this.wording = wording;
+  }
+
+  private record WaterJson(String id, String title, boolean own, int marks) {
+    static WaterJson of(ListWaters.Listed listed) {
+      return new WaterJson(
+          listed.water().id(),
+          listed.water().title(),
+          listed.own() != null,
+          listed.water().marks().size());
+    }
+  }
+
+  private record PlaceJson(String place, String text) {}
+
+  private record ImportedJson(String id, String title, List<PlaceJson> remarks) {}
+
+  /** A problem document with a list of all that is wrong (RFC 9457, section 3.2). */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  private record UnfitJson(
+      String type,
+      String title,
+      int status,
+      String detail,
+      String instance,
+      List<PlaceJson> problems) {}
+
+  @Override
+  public List<Route> routes() {
+    return List.of(
+        Route.get("/api/waters", Role.INSTRUCTOR, this::list),
+        Route.post("/api/waters", Role.INSTRUCTOR, this::take));
+  }
+
+  private void list(Visit visit) {
+    List<ListWaters.Listed> all = useCases.listWaters().all(visit.instructor());
+    Json.answer(visit.context(), 200, all.stream().map(WaterJson::of).toList());
+  }
+
+  /** The body is the file itself. */
+  private void take(Visit visit) {
+    if (!TYPES.contains(type(visit.context().contentType()))) {
+      throw Declined.of(Fault.WRONG_MEDIA_TYPE);
+    }
+    String text = new String(visit.context().bodyAsBytes(), StandardCharsets.UTF_8);
+    String title = visit.context().queryParam("title");
+    try {
+      ImportWater.Imported taken = useCases.importWater().take(visit.instructor(), title, text);
+      ImportedJson json =
+          new ImportedJson(taken.water().id(), taken.water().title(), places(taken.remarks()));
+      Json.answer(visit.context(), 201, json);
+    } catch (UnfitWater unfit) {
+      answer(visit, unfit);
+    }
+  }
+
+  private static String type(@Nullable String stated) {
+    return stated == null ? "" : stated.split(";", 2)[0].strip().toLowerCase(Locale.ROOT);
+  }
+
+  private void answer(Visit visit, UnfitWater unfit) {
+    Fault fault = Fault.UNFIT_WATER;
+    UnfitJson json =
+        new UnfitJson(
+            "urn:problem:withy:" + fault.id(),
+            wording.text("problem.unfit-water.title"),
+            fault.status(),
+            wording.text("problem.unfit-water.detail", unfit.problems().size()),
+            visit.context().path(),
+            places(unfit.problems()));
+    Json.answer(visit.context(), fault.status(), json);
+    visit.context().contentType(Problem.MEDIA_TYPE);
+  }
+
+  private List<PlaceJson> places(List<WaterProblem> problems) {
+    return problems.stream()
+        .map(
+            each ->
+                new PlaceJson(
+                    each.place(),
+                    wording.text("water.problem." + each.key(), each.arguments().toArray())))
+        .toList();
+  }
+}
