@@ -55,17 +55,18 @@ public final class ChartDrawing {
     words();
     letters();
     boats(lettering);
+    layout.numbers().forEach(each -> ChartNumber.draw(svg, each, ink));
   }
 
   /** The ground, and what words and marks may stand on. */
   private void under() {
-    ChartGround.draw(svg, sheet, options.highWater(), ink);
+    ChartGround.draw(svg, sheet, options, ink);
     for (ChartLines.Leading each : layout.leading()) {
       Pen.dashed(svg, ChartTracks.path(List.of(each.line())), ink.words(), 1, "7 3");
     }
     ChartRose.draw(svg, layout.compass(), ink);
     layout.arrowsOfBuoyage().forEach(each -> each.draw(svg, ink));
-    layout.dangers().shown().forEach(each -> layout.dangers().draw(svg, each, ink));
+    layout.shownDangers().forEach(each -> layout.dangers().draw(svg, each, ink));
     options.ways().stream().filter(each -> !each.safe()).forEach(this::way);
     options.ways().stream().filter(ChartOptions.Way::safe).forEach(this::way);
     for (ChartLayout.Labelled each : layout.labels()) {
@@ -135,6 +136,7 @@ public final class ChartDrawing {
     if (boat != null && sheet.area().contains(sheet.at(boat.at()))) {
       ChartTracks.boat(svg, sheet.at(boat.at()), boat.heading(), ink);
     }
+    layout.soundings().forEach(each -> layout.room().take(each.box()));
     for (ChartOptions.Touch each : options.touches()) {
       Vec at = sheet.at(each.at());
       if (sheet.area().contains(at)) {

@@ -14,7 +14,7 @@ final class ChartGround {
 
   private ChartGround() {}
 
-  static void draw(SvgWriter svg, ChartSheet sheet, double highWater, ChartInk ink) {
+  static void draw(SvgWriter svg, ChartSheet sheet, ChartOptions options, ChartInk ink) {
     Box area = sheet.area();
     svg.element(
         "rect",
@@ -28,14 +28,20 @@ final class ChartGround {
         area.height(),
         "fill",
         ink.depths().get(0));
+    if (options.depths()) {
+      depths(svg, sheet, ink);
+    }
+    svg.begin("g", "transform", "scale(.1)", "fill-rule", "evenodd", "stroke", ink.coast());
+    contour(svg, sheet, -options.highWater(), ink.depths().get(4), 10);
+    svg.end();
+  }
+
+  private static void depths(SvgWriter svg, ChartSheet sheet, ChartInk ink) {
     svg.begin("g", "transform", "scale(.1)", "fill-rule", "evenodd", "stroke", ink.line());
     contour(svg, sheet, DEEP_CONTOUR, "none", 6);
     for (int i = 0; i < LEVELS.length; i++) {
       contour(svg, sheet, LEVELS[i], ink.depths().get(i + 1), 7);
     }
-    svg.end();
-    svg.begin("g", "transform", "scale(.1)", "fill-rule", "evenodd", "stroke", ink.coast());
-    contour(svg, sheet, -highWater, ink.depths().get(4), 10);
     svg.end();
   }
 

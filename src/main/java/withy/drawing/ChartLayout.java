@@ -2,6 +2,7 @@ package withy.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import withy.core.geometry.Position;
 import withy.core.waterway.Danger;
 import withy.core.waterway.DangerKind;
 import withy.core.waterway.Fairway;
@@ -35,9 +36,11 @@ final class ChartLayout {
 
   private final Waterway water;
   private final ChartSheet sheet;
+  private final ChartOptions options;
   private final ChartRoom room;
   private final ChartDangers dangers;
   private final List<Labelled> labels = new ArrayList<>();
+  private final List<ChartNumber> numbers = new ArrayList<>();
   private final List<Soundings.Sounding> depths = new ArrayList<>();
   private final List<ChartLines.Leading> leading;
   private final List<Bearings> bearings = new ArrayList<>();
@@ -45,8 +48,9 @@ final class ChartLayout {
   private Vec rose = new Vec(0, 0);
   private List<Soundings.Sounding> soundings = List.of();
 
-  private ChartLayout(Waterway water, ChartSheet sheet) {
+  private ChartLayout(Waterway water, ChartSheet sheet, ChartOptions options) {
     this.water = water;
+    this.options = options;
     this.sheet = sheet;
     this.room = new ChartRoom(sheet.area().grown(-2));
     this.dangers = new ChartDangers(sheet, water);
@@ -54,22 +58,25 @@ final class ChartLayout {
   }
 
   static ChartLayout of(Waterway water, ChartSheet sheet, ChartOptions options) {
-    ChartLayout layout = new ChartLayout(water, sheet);
+    ChartLayout layout = new ChartLayout(water, sheet, options);
     layout.signs();
+    options.met().forEach(layout::number);
     if (options.labels()) {
       water.marks().forEach(layout::label);
     }
-    layout.dangers.shown().forEach(layout::depth);
+    layout.shownDangers().forEach(layout::depth);
     layout.leading.forEach(layout::bearing);
     layout.arrows();
     layout.rose();
-    layout.soundings = Soundings.of(water, sheet, layout.room, options.highWater());
+    if (options.depths()) {
+      layout.soundings = Soundings.of(water, sheet, layout.room, options.highWater());
+    }
     return layout;
   }
 
   private void signs() {
     water.marks().forEach(each -> room.take(sign(each)));
-    dangers.shown().forEach(each -> room.take(dangers.box(each)));
+    shownDangers().forEach(each -> room.take(dangers.box(each)));
     leading.forEach(each -> room.line(each.line()));
     for (Fairway each : water.fairways()) {
       room.channel(sheet.at(each.line()), each.width() * sheet.scale());
@@ -89,6 +96,27 @@ final class ChartLayout {
             box -> {
               labels.add(new Labelled(label, box, sign.middle()));
               room.take(box.grown(2 * CLEAR));
+            });
+  }
+
+  /** Those that the chart shows; none where it tells no depths. */
+  List<Danger> shownDangers() {
+    return options.depths() ? dangers.shown() : List.of();
+  }
+
+  /** Beside the symbol of the mark at a place, the next of the numbers. */
+  private void number(Position place) {
+    Box symbol =
+        water.marks().stream()
+            .filter(each -> each.position().equals(place))
+            .findFirst()
+            .map(this::sign)
+            .orElseGet(() -> Box.around(sheet.at(place), 1, 1));
+    room.best(ChartLabel.places(symbol, ChartNumber.WIDTH, ChartNumber.WIDTH))
+        .ifPresent(
+            box -> {
+              numbers.add(new ChartNumber(numbers.size() + 1, box.middle()));
+              room.take(box.grown(CLEAR));
             });
   }
 
@@ -149,6 +177,10 @@ final class ChartLayout {
 
   List<Labelled> labels() {
     return labels;
+  }
+
+  List<ChartNumber> numbers() {
+    return numbers;
   }
 
   List<Soundings.Sounding> depths() {

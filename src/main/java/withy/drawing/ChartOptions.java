@@ -17,6 +17,8 @@ import withy.core.geometry.Position;
  * @param boat null for none
  * @param touches where keels met the ground
  * @param asked the mark that is asked about, which bears a ring; null for none
+ * @param depths whether soundings, contours, tints and dangers are shown, or land and water alone
+ * @param met places of marks that bear the numbers of their order, from 1
  */
 public record ChartOptions(
     double highWater,
@@ -25,7 +27,9 @@ public record ChartOptions(
     List<Way> ways,
     @Nullable Boat boat,
     List<Touch> touches,
-    @Nullable Position asked) {
+    @Nullable Position asked,
+    boolean depths,
+    List<Position> met) {
   /** Metres above datum, unless told otherwise; about a mean tide of narrow seas, no source. */
   public static final double HIGH_WATER = 2.5;
 
@@ -54,52 +58,63 @@ public record ChartOptions(
   public ChartOptions {
     ways = List.copyOf(ways);
     touches = List.copyOf(touches);
+    met = List.copyOf(met);
   }
 
   /** The water and its marks alone, by day. */
   public static ChartOptions plain() {
-    return new ChartOptions(HIGH_WATER, true, false, List.of(), null, List.of(), null);
+    return new ChartOptions(HIGH_WATER, true, false, List.of(), null, List.of(), null, true, List.of());
   }
 
   public ChartOptions withHighWater(double metres) {
-    return new ChartOptions(metres, labels, night, ways, boat, touches, asked);
+    return new ChartOptions(metres, labels, night, ways, boat, touches, asked, depths, met);
   }
 
   public ChartOptions withoutLabels() {
-    return new ChartOptions(highWater, false, night, ways, boat, touches, asked);
+    return new ChartOptions(highWater, false, night, ways, boat, touches, asked, depths, met);
   }
 
   public ChartOptions atNight() {
-    return new ChartOptions(highWater, labels, true, ways, boat, touches, asked);
+    return new ChartOptions(highWater, labels, true, ways, boat, touches, asked, depths, met);
   }
 
   /** With one more way; the safe one is drawn whole, others dashed. */
   public ChartOptions with(Polyline line, boolean safe) {
     List<Way> more = new ArrayList<>(ways);
     more.add(new Way(line, safe));
-    return new ChartOptions(highWater, labels, night, more, boat, touches, asked);
+    return new ChartOptions(highWater, labels, night, more, boat, touches, asked, depths, met);
   }
 
   public ChartOptions with(Position at, Bearing heading) {
-    return new ChartOptions(highWater, labels, night, ways, new Boat(at, heading), touches, asked);
+    return new ChartOptions(highWater, labels, night, ways, new Boat(at, heading), touches, asked, depths, met);
   }
 
   /** With one more place where a keel met the ground in metres of water, tide added. */
   public ChartOptions touching(Position at, double water) {
     List<Touch> more = new ArrayList<>(touches);
     more.add(new Touch(at, water));
-    return new ChartOptions(highWater, labels, night, ways, boat, more, asked);
+    return new ChartOptions(highWater, labels, night, ways, boat, more, asked, depths, met);
   }
 
   /** With one more of several ways that are told apart by their letters alone. */
   public ChartOptions with(Polyline line, String letter) {
     List<Way> more = new ArrayList<>(ways);
     more.add(new Way(line, false, letter));
-    return new ChartOptions(highWater, labels, night, more, boat, touches, asked);
+    return new ChartOptions(highWater, labels, night, more, boat, touches, asked, depths, met);
   }
 
   /** With a ring round the mark that is asked about. */
   public ChartOptions asking(Position mark) {
-    return new ChartOptions(highWater, labels, night, ways, boat, touches, mark);
+    return new ChartOptions(highWater, labels, night, ways, boat, touches, mark, depths, met);
+  }
+
+  /** Land, water and marks without what tells how deep it is. */
+  public ChartOptions withoutDepths() {
+    return new ChartOptions(highWater, labels, night, ways, boat, touches, asked, false, met);
+  }
+
+  /** With numbers from 1 beside the marks at some places, in their order. */
+  public ChartOptions meeting(List<Position> places) {
+    return new ChartOptions(highWater, labels, night, ways, boat, touches, asked, depths, places);
   }
 }

@@ -8,6 +8,7 @@ import withy.core.geometry.Bearing;
 import withy.core.item.Assembly;
 import withy.core.item.Form;
 import withy.core.item.Item;
+import withy.core.item.Passage;
 import withy.core.scenario.LightQuestion;
 import withy.core.scenario.Sailing;
 import withy.core.scenario.Scenario;
@@ -75,6 +76,9 @@ public record ItemPicture(Svg view, @Nullable Svg plan) {
     if (item.answer() instanceof Assembly) {
       return new ItemPicture(MarkDrawing.openWater(), null);
     }
+    if (item.answer() instanceof Passage passage && scenario.sailing() != null) {
+      return passage(item, passage, scenario.sailing(), wrong, lettering, answered);
+    }
     if (scenario.lookout() != null) {
       return new ItemPicture(LookoutPicture.of(scenario.lookout(), lettering, answered), null);
     }
@@ -104,6 +108,17 @@ public record ItemPicture(Svg view, @Nullable Svg plan) {
             ? SailedChart.of(item, sailing, wrong, lettering)
             : PassingPlan.of(situation, mark, key, wrong, lettering);
     return new ItemPicture(BowView.of(situation, mark, lettering, answered), plan);
+  }
+
+  private static ItemPicture passage(
+      Item item,
+      Passage passage,
+      Sailing sailing,
+      @Nullable String wrong,
+      Lettering lettering,
+      boolean answered) {
+    Svg plan = answered ? PassageChart.answered(item, passage, sailing, wrong, lettering) : null;
+    return new ItemPicture(PassageChart.asked(item, passage, sailing, lettering), plan);
   }
 
   /** The lights ahead from a little outside the outermost ones. */

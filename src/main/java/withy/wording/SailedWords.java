@@ -2,10 +2,12 @@ package withy.wording;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import withy.core.item.Item;
 import withy.core.item.Option;
+import withy.core.item.Passage;
 import withy.core.item.Way;
 import withy.core.scenario.Sailing;
 import withy.core.waterway.Keel;
@@ -33,6 +35,9 @@ final class SailedWords {
    * @param chosen the value of the option chosen; null for "not sure"
    */
   List<String> sailed(Item item, Sailing sailing, @Nullable String chosen) {
+    if (item.answer() instanceof Passage passage) {
+      return passage(passage, sailing.keel(), chosen);
+    }
     List<String> words = new ArrayList<>();
     way(item, item.key())
         .ifPresent(way -> words.add(wording.text("feedback.sailed.safe", metres(way))));
@@ -40,6 +45,30 @@ final class SailedWords {
       way(item, chosen).ifPresent(way -> words.add(chosen(way, sailing.keel())));
     }
     return words;
+  }
+
+  /** The safe track, and what comes of the first mark that is left on the wrong side. */
+  private List<String> passage(Passage passage, Keel keel, @Nullable String chosen) {
+    List<String> words = new ArrayList<>();
+    words.add(wording.text("feedback.sailed.safe", metres(passage.way())));
+    if (chosen != null && !chosen.equals(passage.key())) {
+      List<Option> sides = passage.options(chosen);
+      int first = 0;
+      while (sides.get(first).misconception() == null) {
+        first++;
+      }
+      words.add(astray(first + 1, Objects.requireNonNull(sides.get(first).way()), keel));
+    }
+    return words;
+  }
+
+  private String astray(int mark, Way way, Keel keel) {
+    if (way.leastDepth() < 0) {
+      return wording.text("feedback.passage.dries", mark, keel.draught());
+    }
+    return keel.grounds(way.leastDepth())
+        ? wording.text("feedback.passage.touches", mark, metres(way), keel.draught())
+        : wording.text("feedback.passage.floats", mark, metres(way));
   }
 
   private String chosen(Way way, Keel keel) {

@@ -22,6 +22,7 @@ import withy.core.item.ItemGenerator;
 import withy.core.item.Message;
 import withy.core.item.Misconception;
 import withy.core.item.Option;
+import withy.core.item.Passage;
 import withy.core.mark.MarkDescription;
 import withy.core.mark.Practice;
 import withy.core.mark.Side;
@@ -201,17 +202,25 @@ class ItemWordingTest {
 
   private static List<Message> messages(Item item) {
     List<Message> messages = new ArrayList<>(List.of(item.prompt(), item.explanation()));
-    for (Option each : item.options()) {
-      messages.add(each.text());
-      if (each.mistook() != null) {
-        messages.add(each.mistook());
-      }
-    }
+    item.options().forEach(each -> addTo(messages, each));
     if (item.answer() instanceof Assembly assembly) {
       assembly.slots().forEach(slot -> slot.parts().forEach(part -> messages.add(part.text())));
       assembly.beliefs().forEach(belief -> messages.add(belief.mistook()));
     }
+    if (item.answer() instanceof Passage passage) {
+      for (String each : passage.foreseen()) {
+        messages.add(passage.text(each));
+        passage.options(each).forEach(side -> addTo(messages, side));
+      }
+    }
     return messages;
+  }
+
+  private static void addTo(List<Message> messages, Option option) {
+    messages.add(option.text());
+    if (option.mistook() != null) {
+      messages.add(option.mistook());
+    }
   }
 
   private static void collect(Item item, Set<String> used) {

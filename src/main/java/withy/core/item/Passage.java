@@ -60,7 +60,7 @@ public record Passage(List<Leg> legs, Way way, List<Belief> beliefs) implements 
   public Passage {
     legs = List.copyOf(legs);
     beliefs = List.copyOf(beliefs);
-    requireLegs(legs);
+    requireLegs(legs, way);
     String key = key(legs);
     for (Belief each : beliefs) {
       if (each.word().equals(key) || read(legs, each.word()).isEmpty()) {
@@ -69,15 +69,17 @@ public record Passage(List<Leg> legs, Way way, List<Belief> beliefs) implements 
     }
   }
 
-  private static void requireLegs(List<Leg> legs) {
+  private static void requireLegs(List<Leg> legs, Way way) {
     LinkedHashSet<Integer> marks = new LinkedHashSet<>();
     int longest = 0;
     for (Leg leg : legs) {
       marks.add(leg.mark());
       longest += JOINT.length();
       for (Option each : leg.sides().options()) {
-        if (each.way() == null || each.value().contains(JOINT)) {
-          throw new IllegalArgumentException(each + " is no side on which a boat was sailed");
+        boolean leaves =
+            each.way() != null && way.track().points().contains(each.way().track().start());
+        if (!leaves || each.value().contains(JOINT)) {
+          throw new IllegalArgumentException(each + " is no side to which the right track leads");
         }
       }
       longest += leg.sides().foreseen().stream().mapToInt(String::length).max().orElse(0);
@@ -182,22 +184,16 @@ public record Passage(List<Leg> legs, Way way, List<Belief> beliefs) implements 
    * tells.
    */
   public Polyline track(String given) {
+    List<Position> right = way.track().points();
     for (Option each : options(given)) {
       if (each.misconception() != null) {
-        Polyline wrong = Objects.requireNonNull(each.way()).track();
-        return joined(way.track().until(wrong.start()), wrong);
+        List<Position> wrong = Objects.requireNonNull(each.way()).track().points();
+        List<Position> sailed = new ArrayList<>(right.subList(0, right.indexOf(wrong.get(0))));
+        sailed.addAll(wrong);
+        return new Polyline(sailed);
       }
     }
     return way.track();
-  }
-
-  private static Polyline joined(Polyline first, Polyline then) {
-    List<Position> points = new ArrayList<>(first.points());
-    if (first.end().equals(then.start())) {
-      points.remove(points.size() - 1);
-    }
-    points.addAll(then.points());
-    return new Polyline(points);
   }
 
   @Override
@@ -211,7 +207,7 @@ public record Passage(List<Leg> legs, Way way, List<Belief> beliefs) implements 
   }
 
   private static Message text(int leg, List<Option> chosen) {
-    return Message.of("answer.passage", leg + 1, chosen.get(leg).text());
+    return Message.of("answer.passage." + chosen.get(leg).value(), leg + 1);
   }
 
   @Override

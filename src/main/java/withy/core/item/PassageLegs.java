@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import withy.core.Term;
 import withy.core.geometry.Bearing;
 import withy.core.geometry.Position;
 import withy.core.mark.ChannelIntent;
@@ -103,8 +102,7 @@ final class PassageLegs {
 
   private static Option option(
       String side, @Nullable Misconception belief, @Nullable Message mistook, Way way) {
-    Message text = Words.term(Term.parse(Side.class, side));
-    return new Option(side, text, belief, mistook).sailing(way);
+    return new Option(side, Message.of("option.passage." + side), belief, mistook).sailing(way);
   }
 
   /** The wrong sides, each with the first belief that leads to it. */

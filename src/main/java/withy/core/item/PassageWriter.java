@@ -114,7 +114,14 @@ final class PassageWriter implements ItemWriter {
     }
     Travel travel = plan.route().travel();
     Region region = task.practice().region();
-    Message prompt = Message.of("prompt.passage." + travel.id(), region, passage.legs().size());
+    Message prompt =
+        fork == null
+            ? Message.of("prompt.passage." + travel.id(), region, passage.legs().size())
+            : Message.of(
+                "prompt.passage." + travel.id() + ".fork",
+                region,
+                passage.legs().size(),
+                wanting(plan.route()));
     Message rule =
         Message.of(
             "rule.passage." + travel.id(), region, region.portHand(), region.starboardHand());
@@ -122,7 +129,7 @@ final class PassageWriter implements ItemWriter {
         Form.PASSAGE,
         concepts,
         scenario(task, plan, passage),
-        fork == null ? prompt : Message.of("prompt.passage.fork", prompt, wanting(plan.route())),
+        prompt,
         passage,
         fork == null
             ? rule

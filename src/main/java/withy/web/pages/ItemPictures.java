@@ -124,7 +124,7 @@ public final class ItemPictures {
 
   /** Whether the picture that is asked about is a chart, so that the answer's holds all of it. */
   public static boolean isChart(Item item) {
-    return item.form() == Form.CHART_OVER_RULE;
+    return item.form() == Form.CHART_OVER_RULE || item.form() == Form.PASSAGE;
   }
 
   /** A mark by day. */
@@ -175,6 +175,9 @@ public final class ItemPictures {
   private String name(Item item) {
     if (item.scenario().lookout() != null) {
       return wording.text("page.picture." + kind(item.scenario().lookout()));
+    }
+    if (item.form() == Form.PASSAGE) {
+      return wording.text("page.picture.passage");
     }
     if (item.scenario().question() != null) {
       return wording.text("page.picture.light." + item.scenario().question().id());

@@ -137,6 +137,8 @@ final class PassageTruth {
       assertThat(track).isEqualTo(passage.way().track().points());
     } else {
       assertThat(track).startsWith(sailing.boat()).endsWith(way.toArray(Position[]::new));
+      assertThat(passage.way().track().points())
+          .startsWith(track.subList(0, track.size() - way.size() + 1).toArray(Position[]::new));
       assertThat(passage.grade(given).correct()).isFalse();
     }
   }

@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import withy.core.item.Assembly;
 import withy.core.item.Feature;
+import withy.core.item.Grade;
 import withy.core.item.Item;
 import withy.core.item.Option;
 import withy.core.item.Part;
@@ -114,7 +115,18 @@ final class AnswerViews {
     Option chosen = passage.options(given).get(leg);
     Option key = passage.options(passage.key()).get(leg);
     return new GradedPart(
-        items.met(item, leg), chosen.equals(key), items.option(chosen), items.option(key));
+        items.met(item, leg),
+        chosen.equals(key),
+        items.option(chosen),
+        items.option(key),
+        why(chosen, passage.grade(given)));
+  }
+
+  /** Only what is not said of the whole answer. */
+  private @Nullable String why(Option chosen, Grade whole) {
+    return chosen.mistook() == null || chosen.mistook().equals(whole.mistook())
+        ? null
+        : wording.text(chosen.mistook());
   }
 
   private GradedPart graded(Feature feature, Part given, Map<Feature, Part> right) {
@@ -123,6 +135,7 @@ final class AnswerViews {
         wording.name(feature),
         given.equals(key),
         wording.text(given.text()),
-        wording.text(key.text()));
+        wording.text(key.text()),
+        null);
   }
 }

@@ -10,6 +10,7 @@ import withy.core.item.Choice;
 import withy.core.item.Form;
 import withy.core.item.Item;
 import withy.core.item.Option;
+import withy.core.item.Passage;
 import withy.core.item.Quantity;
 import withy.core.scenario.LightQuestion;
 import withy.core.scenario.RangeLookout;
@@ -38,6 +39,9 @@ final class FeedbackPictures {
   List<Shown> of(Item item, @Nullable String chosen) {
     if (item.answer() instanceof Assembly assembly) {
       return marks(assembly, chosen);
+    }
+    if (item.answer() instanceof Passage) {
+      return passage(item, chosen);
     }
     String value = item.answer() instanceof Quantity ? null : chosen;
     boolean wrong = value != null && !value.equals(item.key());
@@ -101,6 +105,15 @@ final class FeedbackPictures {
   private Shown strip(String caption, Option option, Svg svg) {
     String light = Objects.requireNonNull(option.rhythm()).shortNotation();
     return Shown.strip(wording.text(caption, light), svg);
+  }
+
+  private List<Shown> passage(Item item, @Nullable String chosen) {
+    boolean wrong = chosen != null && !chosen.equals(item.key());
+    String caption = "page.feedback.passage-" + (wrong ? "both" : "track");
+    return pictures
+        .ways(item, chosen)
+        .map(chart -> List.of(Shown.chart(wording.text(caption), chart)))
+        .orElse(List.of());
   }
 
   /** The mark as it was put together, if it was not right, and the right one. */

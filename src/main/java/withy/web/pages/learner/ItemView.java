@@ -13,6 +13,7 @@ public record ItemView(
     String response,
     long shownAt,
     List<Svg> pictures,
+    boolean chart,
     boolean flashing,
     boolean still,
     String prompt,

@@ -41,6 +41,7 @@ final class ItemViews {
         responseId,
         now,
         pictures.asked(item),
+        ItemPictures.isChart(item),
         isFlashing(item),
         still,
         items.prompt(item),
