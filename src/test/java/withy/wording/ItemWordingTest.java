@@ -16,6 +16,7 @@ import withy.core.Term;
 import withy.core.geometry.Bearing;
 import withy.core.item.Assembly;
 import withy.core.item.Composition;
+import withy.core.item.Concept;
 import withy.core.item.Form;
 import withy.core.item.Item;
 import withy.core.item.ItemGenerator;
@@ -35,6 +36,8 @@ class ItemWordingTest {
   private static final Wording ENGLISH = Wording.of(Locale.ENGLISH);
   private static final ItemWording WORDS = new ItemWording(ENGLISH);
   private static final Pattern PLACE = Pattern.compile("\\{(\\d+)");
+
+  private static final List<Item> ITEMS = drawn();
 
   /** The prefixes of the keys that belong to items alone. */
   private static final List<String> OURS =
@@ -191,13 +194,21 @@ class ItemWordingTest {
   }
 
   private static List<Item> items() {
+    return ITEMS;
+  }
+
+  /** All that is drawn, and more of fixed marks, of which the rarest words are. */
+  private static List<Item> drawn() {
     List<Item> items = new ArrayList<>();
     for (Practice practice : Practice.values()) {
       for (int seed = 0; seed < SEEDS / 4; seed++) {
         items.add(ItemGenerator.item(practice, ALL, seed, seed % 5));
       }
+      for (int seed = 0; seed < SEEDS / 20; seed++) {
+        items.add(ItemGenerator.item(practice, ALL.about(Concept.FIXED_MARK), seed, 0));
+      }
     }
-    return items;
+    return List.copyOf(items);
   }
 
   private static List<Message> messages(Item item) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import withy.core.geometry.Bearing;
 import withy.core.geometry.Position;
@@ -27,6 +28,11 @@ final class PassageLegs {
   /** Metres before a mark from which it is looked at. */
   private static final double BEFORE = 100;
 
+  private static final List<Misconception> BELIEFS =
+      Stream.of(Misconception.values())
+          .filter(each -> each.speaksOf(Form.SIDE) || each.speaksOf(Form.CHANNEL_CHOICE))
+          .toList();
+
   private final Task task;
   private final PassagePlan plan;
   private final List<Misconception> order;
@@ -38,7 +44,7 @@ final class PassageLegs {
     this.task = task;
     this.plan = plan;
     this.way = way;
-    this.order = task.chance().shuffled(List.of(Misconception.values()));
+    this.order = task.chance().shuffled(BELIEFS);
   }
 
   /** The answer to a passage; empty where rules or water do not tell every side. */

@@ -109,7 +109,7 @@ final class FeedbackPictures {
 
   private List<Shown> passage(Item item, @Nullable String chosen) {
     boolean wrong = chosen != null && !chosen.equals(item.key());
-    String caption = "page.feedback.passage-" + (wrong ? "both" : "track");
+    String caption = wrong ? "page.feedback.passage-both" : "page.feedback.passage-track";
     return pictures
         .ways(item, chosen)
         .map(chart -> List.of(Shown.chart(wording.text(caption), chart)))
