@@ -63,7 +63,8 @@ public record ChartOptions(
 
   /** The water and its marks alone, by day. */
   public static ChartOptions plain() {
-    return new ChartOptions(HIGH_WATER, true, false, List.of(), null, List.of(), null, true, List.of());
+    return new ChartOptions(
+        HIGH_WATER, true, false, List.of(), null, List.of(), null, true, List.of());
   }
 
   public ChartOptions withHighWater(double metres) {
@@ -86,7 +87,8 @@ public record ChartOptions(
   }
 
   public ChartOptions with(Position at, Bearing heading) {
-    return new ChartOptions(highWater, labels, night, ways, new Boat(at, heading), touches, asked, depths, met);
+    return new ChartOptions(
+        highWater, labels, night, ways, new Boat(at, heading), touches, asked, depths, met);
   }
 
   /** With one more place where a keel met the ground in metres of water, tide added. */
