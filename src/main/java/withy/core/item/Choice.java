@@ -1,7 +1,6 @@
 package withy.core.item;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -40,11 +39,6 @@ public record Choice(List<Option> options, String key) implements Answer {
     List<Option> options = new ArrayList<>(wrong);
     options.add(right);
     return new Choice(options, right.value());
-  }
-
-  /** The same with the options in the order of their values, which tells nothing of the key. */
-  Choice inOrder() {
-    return new Choice(options.stream().sorted(Comparator.comparing(Option::value)).toList(), key);
   }
 
   /**

@@ -1,12 +1,14 @@
 package withy.core.item;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import withy.core.Term;
 import withy.core.geometry.Bearing;
 import withy.core.geometry.Position;
 import withy.core.mark.ChannelIntent;
@@ -99,11 +101,21 @@ final class PassageLegs {
     if (key == null || astray == null || !astray.track().start().equals(right.track().start())) {
       return null;
     }
-    List<Option> wrong = new ArrayList<>();
+    List<Option> options = new ArrayList<>();
+    options.add(option(key.id(), null, null, right));
     wrong(mark, scenario, key)
         .forEach(
-            (side, belief) -> wrong.add(option(side, belief, belief.mistook(scenario), astray)));
-    return wrong.isEmpty() ? null : Choice.of(option(key.id(), null, null, right), wrong).inOrder();
+            (side, belief) -> options.add(option(side, belief, belief.mistook(scenario), astray)));
+    return options.size() < 2 ? null : inOrder(options, key);
+  }
+
+  /** Always in the same order, port first, which tells nothing of the key. */
+  private static Choice inOrder(List<Option> options, Side key) {
+    return new Choice(
+        options.stream()
+            .sorted(Comparator.comparing(each -> Term.parse(Side.class, each.value())))
+            .toList(),
+        key.id());
   }
 
   private static Option option(
