@@ -60,6 +60,20 @@ class ItemWordingTest {
   }
 
   @Test
+  void tellsWhatBecomesOfTheBoatWhateverIsAnswered() {
+    int sailed = 0;
+    for (Item item : items()) {
+      assertThat(WORDS.facts(item)).isNotEmpty();
+      for (String answer : item.answer().foreseen()) {
+        List<String> told = WORDS.sailed(item, answer);
+        sailed += told.size();
+        assertThat(told).allSatisfy(each -> assertThat(each).doesNotContain("{"));
+      }
+    }
+    assertThat(sailed).isGreaterThan(100);
+  }
+
+  @Test
   void everyWordIsKnownAndEveryKeyUsed() {
     Set<String> used = new TreeSet<>();
     for (Item item : items()) {
