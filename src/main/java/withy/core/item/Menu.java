@@ -76,8 +76,32 @@ final class Menu {
   }
 
   static Menu of(Practice practice, @Nullable SurveyedWater water) {
-    Menu known = water == null ? MENUS.get(practice) : null;
-    return known == null ? new Menu(practice, water) : known;
+    if (water != null) {
+      return Recent.menu(practice, water);
+    }
+    Menu known = MENUS.get(practice);
+    return known == null ? new Menu(practice, null) : known;
+  }
+
+  /** Those of the waters asked for last: to find out what a water has, its marks are sailed. */
+  private static final class Recent {
+    private static final int MOST = 32;
+    private static final Map<Key, Menu> MENUS = new LinkedHashMap<>();
+
+    private record Key(Practice practice, SurveyedWater water) {}
+
+    static Menu menu(Practice practice, SurveyedWater water) {
+      Key key = new Key(practice, water);
+      synchronized (MENUS) {
+        Menu known = MENUS.remove(key);
+        Menu menu = known == null ? new Menu(practice, water) : known;
+        MENUS.put(key, menu);
+        if (MENUS.size() > MOST) {
+          MENUS.remove(MENUS.keySet().iterator().next());
+        }
+        return menu;
+      }
+    }
   }
 
   private List<Course> courses(Concept concept) {
