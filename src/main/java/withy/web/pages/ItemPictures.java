@@ -2,10 +2,10 @@ package withy.web.pages;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.Set;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import withy.core.item.Assembly;
 import withy.core.item.Feature;
