@@ -1,9 +1,27 @@
 "use strict";
 /*
  * Only betters what works without it: runs the boat along her way, steps her from mark to mark by
- * keys, and asks the server what a place is that somebody presses on.
+ * keys, and asks the server what a place is that somebody presses on, and how many have answered.
  */
 (() => {
+  const count = document.getElementById("count");
+  if (count && count.dataset.count) {
+    document.getElementById("again").hidden = true;
+    setInterval(async () => {
+      try {
+        const reply = await fetch(count.dataset.count, { credentials: "same-origin" });
+        const told = await reply.json();
+        if (told.revealed) {
+          location.reload();
+        } else if (reply.ok && count.textContent !== told.words) {
+          count.textContent = told.words;
+        }
+      } catch {
+        /* the next turn counts again */
+      }
+    }, 2000);
+  }
+
   const water = document.getElementById("water");
   if (!water || !water.dataset.voyage) {
     return;
@@ -69,6 +87,12 @@
       kept.searchParams.set("step", String(step));
       link.href = kept.href;
     });
+    const form = document.querySelector("#ask form");
+    if (form) {
+      const put = new URL(form.action);
+      put.searchParams.set("step", String(step));
+      form.action = put.href;
+    }
   };
 
   const hold = () => {

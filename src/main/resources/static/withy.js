@@ -120,6 +120,25 @@
     });
   }
 
+  /* Whoever waits at home sees at once what was put to the room. */
+  const home = document.querySelector("main[data-listed]");
+  if (home) {
+    setInterval(async () => {
+      if (document.hidden) {
+        return;
+      }
+      try {
+        const reply = await fetch("/api/assignments", { credentials: "same-origin" });
+        const listed = reply.ok ? (await reply.json()).map((each) => each.id).join(" ") : home.dataset.listed;
+        if (listed !== home.dataset.listed) {
+          location.reload();
+        }
+      } catch {
+        /* the next turn looks again */
+      }
+    }, 4000);
+  }
+
   const compose = document.getElementById("compose");
   if (compose) {
     let waiting;

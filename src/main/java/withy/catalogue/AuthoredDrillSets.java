@@ -19,8 +19,7 @@ public final class AuthoredDrillSets implements DrillSets {
           "cardinal-marks",
           "by-night",
           "before-the-harbour",
-          "the-skarrow",
-          "skarrow-passage");
+          "the-skarrow");
 
   private @Nullable List<Named> read;
 

@@ -2,20 +2,31 @@ package withy.store;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.statement.StatementContext;
 import org.jspecify.annotations.Nullable;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
 import withy.core.item.Form;
+import withy.core.mark.Practice;
 import withy.core.scenario.TimeOfDay;
 import withy.usecase.Assignment;
 import withy.usecase.Assignments;
+import withy.usecase.RoomItem;
 
 /** Keeps assignments. */
 final class AssignmentTable implements Assignments {
+  private static final String SELECT =
+      """
+      SELECT a.*, r.practice AS room_practice, r.drawn, r.seed, r.item_index, r.generator_version,
+        r.revealed_at
+      FROM assignment a LEFT JOIN room_item r ON r.assignment = a.id
+      """;
+
   private final Jdbi jdbi;
   private final WaterTable waters;
 
@@ -26,27 +37,68 @@ final class AssignmentTable implements Assignments {
 
   @Override
   public void add(Assignment added) {
-    Composition composition = added.composition();
     jdbi.useTransaction(
-        handle ->
-            handle
-                .createUpdate(
-                    """
+        handle -> {
+          insert(handle, added);
+          if (added.room() != null) {
+            insert(handle, added.id(), added.room());
+          }
+        });
+  }
+
+  private void insert(Handle handle, Assignment added) {
+    Composition composition = added.composition();
+    handle
+        .createUpdate(
+            """
                     INSERT INTO assignment (id, school_class, title, concepts, forms, time_of_day,
                       item_count, due, assigned_at, water_file)
                     VALUES (:id, :class, :title, :concepts, :forms, :time, :count, :due,
                       :assignedAt, :waterFile)
                     """)
-                .bind("id", added.id())
-                .bind("class", added.schoolClass())
-                .bind("title", added.title())
-                .bind("concepts", Words.ofTerms(composition.concepts()))
-                .bind("forms", Words.ofTerms(composition.forms()))
-                .bind("time", word(composition.time()))
-                .bind("count", composition.length())
-                .bind("due", added.due())
-                .bind("assignedAt", added.assignedAt())
-                .bind("waterFile", waters.keptFor(handle, composition.water()))
+        .bind("id", added.id())
+        .bind("class", added.schoolClass())
+        .bind("title", added.title())
+        .bind("concepts", Words.ofTerms(composition.concepts()))
+        .bind("forms", Words.ofTerms(composition.forms()))
+        .bind("time", word(composition.time()))
+        .bind("count", composition.length())
+        .bind("due", added.due())
+        .bind("assignedAt", added.assignedAt())
+        .bind("waterFile", waters.keptFor(handle, composition.water()))
+        .execute();
+  }
+
+  private static void insert(Handle handle, String assignment, RoomItem room) {
+    handle
+        .createUpdate(
+            """
+            INSERT INTO room_item (assignment, practice, drawn, seed, item_index,
+              generator_version, revealed_at)
+            VALUES (:assignment, :practice, :drawn, :seed, :index, :version, :revealedAt)
+            """)
+        .bind("assignment", assignment)
+        .bind("practice", room.practice().id())
+        .bind("drawn", room.drawn())
+        .bind("seed", room.seed())
+        .bind("index", room.index())
+        .bind("version", room.generatorVersion())
+        .bind("revealedAt", room.revealedAt())
+        .execute();
+  }
+
+  @Override
+  public void reveal(String id, Instant at) {
+    jdbi.useHandle(
+        handle ->
+            handle
+                .createUpdate(
+                    """
+                    UPDATE room_item SET revealed_at = :at
+                    WHERE assignment = :id AND revealed_at IS NULL
+                    """)
+                .bind("id", id)
+                .bind("at", at)
                 .execute());
   }
 
@@ -60,7 +112,7 @@ final class AssignmentTable implements Assignments {
         jdbi.withHandle(
             handle ->
                 handle
-                    .createQuery("SELECT * FROM assignment WHERE id = :id")
+                    .createQuery(SELECT + " WHERE a.id = :id")
                     .bind("id", id)
                     .map(Stored::read)
                     .findOne());
@@ -74,10 +126,7 @@ final class AssignmentTable implements Assignments {
             handle ->
                 handle
                     .createQuery(
-                        """
-                        SELECT * FROM assignment WHERE school_class = :class
-                        ORDER BY assigned_at DESC, id
-                        """)
+                        SELECT + " WHERE a.school_class = :class ORDER BY a.assigned_at DESC, a.id")
                     .bind("class", schoolClass)
                     .map(Stored::read)
                     .list());
@@ -93,7 +142,8 @@ final class AssignmentTable implements Assignments {
         dry.title(),
         dry.composition().in(waters.water(stored.waterFile())),
         dry.due(),
-        dry.assignedAt());
+        dry.assignedAt(),
+        dry.room());
   }
 
   private record Stored(Assignment assignment, @Nullable String waterFile) {
@@ -111,8 +161,22 @@ final class AssignmentTable implements Assignments {
               row.getString("title"),
               composition,
               Moments.readOptional(row, "due"),
-              Moments.read(row, "assigned_at"));
+              Moments.read(row, "assigned_at"),
+              room(row));
       return new Stored(assignment, row.getString("water_file"));
+    }
+
+    private static @Nullable RoomItem room(ResultSet row) throws SQLException {
+      String practice = row.getString("room_practice");
+      return practice == null
+          ? null
+          : new RoomItem(
+              Practice.parse(practice),
+              row.getString("drawn"),
+              row.getLong("seed"),
+              row.getInt("item_index"),
+              row.getInt("generator_version"),
+              Moments.readOptional(row, "revealed_at"));
     }
   }
 }

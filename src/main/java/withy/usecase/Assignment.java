@@ -3,12 +3,14 @@ package withy.usecase;
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 import withy.core.item.Composition;
+import withy.core.scenario.DrawnWaters;
 
 /**
  * A drill that a class was asked to do.
  *
  * @param title empty when it was given none
  * @param due null when there is no hurry; answers after it are taken all the same
+ * @param room the one item that all learners get alike, put to a class in its room; null of a drill
  */
 public record Assignment(
     String id,
@@ -16,4 +18,28 @@ public record Assignment(
     String title,
     Composition composition,
     @Nullable Instant due,
-    Instant assignedAt) {}
+    Instant assignedAt,
+    @Nullable RoomItem room) {
+  /** A drill. */
+  public Assignment(
+      String id,
+      String schoolClass,
+      String title,
+      Composition composition,
+      @Nullable Instant due,
+      Instant assignedAt) {
+    this(id, schoolClass, title, composition, due, assignedAt, null);
+  }
+
+  /** What its items are drawn from, a drawn water of the item in a room included. */
+  Composition drawnFrom() {
+    return room == null || room.drawn() == null
+        ? composition
+        : composition.in(DrawnWaters.find(room.drawn()).orElseThrow());
+  }
+
+  /** Whether no learner is given an item of it any more; answers to those given are still taken. */
+  boolean isClosed() {
+    return room != null && (room.revealedAt() != null || !room.isCurrent());
+  }
+}

@@ -1,5 +1,6 @@
 package withy.usecase;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
@@ -8,6 +9,9 @@ public interface Assignments {
   void add(Assignment assignment);
 
   Optional<Assignment> find(String id);
+
+  /** Notes when a class was shown the answer to the item in its room, unless that is noted. */
+  void reveal(String id, Instant at);
 
   /** The assignments of a class, the newest first. */
   List<Assignment> of(String schoolClass);

@@ -29,11 +29,30 @@ final class Issuing {
    * believe, if such an item can be had.
    */
   Issue draw(Practice practice, Assignment assignment, String learner, int position) {
+    if (assignment.room() != null) {
+      return alike(assignment.room(), assignment, learner, position);
+    }
     ConceptPlan plan = ConceptPlan.of(practice, assignment, learner);
     Concept concept = plan.at(position);
     Composition narrowed = ConceptPlan.narrowed(assignment.composition(), concept);
     LikelyBelief belief = LikelyBelief.of(responses.misconceptions(learner, concept));
     Item item = fitting(practice, narrowed, plan.round(position), belief);
+    return issue(practice, assignment, learner, position, concept, item);
+  }
+
+  /** The item that everybody gets. */
+  private Issue alike(RoomItem room, Assignment assignment, String learner, int position) {
+    Item item = source.item(room.practice(), assignment.drawnFrom(), room.seed(), room.index());
+    return issue(room.practice(), assignment, learner, position, item.measures(), item);
+  }
+
+  private Issue issue(
+      Practice practice,
+      Assignment assignment,
+      String learner,
+      int position,
+      Concept concept,
+      Item item) {
     return new Issue(
         secrets.id(),
         learner,
@@ -62,7 +81,7 @@ final class Issuing {
   }
 
   static Item redraw(ItemSource source, Issue issue, Assignment assignment) {
-    Composition narrowed = ConceptPlan.narrowed(assignment.composition(), issue.concept());
+    Composition narrowed = ConceptPlan.narrowed(assignment.drawnFrom(), issue.concept());
     return source.item(issue.practice(), narrowed, issue.seed(), issue.index());
   }
 }

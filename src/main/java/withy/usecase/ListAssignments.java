@@ -1,6 +1,7 @@
 package withy.usecase;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -18,13 +19,29 @@ public final class ListAssignments {
    * An assignment and how far the learner is with it.
    *
    * @param title empty when it was given none
+   * @param room whether it is one item that was put to the class in its room
    */
   public record OwnAssignment(
-      String id, String title, @Nullable Instant due, int answered, int length) {}
+      String id, String title, @Nullable Instant due, int answered, int length, boolean room) {
+    /** Whether an item waits on the wall of the room. */
+    public boolean waits() {
+      return room && answered < length;
+    }
+  }
 
-  /** The assignments of the learner's class, the newest first. */
+  /**
+   * The assignments of the learner's class, the newest first; without what was put to the room and
+   * closed before the learner answered.
+   */
   public List<OwnAssignment> of(LearnerCaller learner) {
-    return assignments.of(learner.schoolClass()).stream().map(each -> own(learner, each)).toList();
+    List<OwnAssignment> all = new ArrayList<>();
+    for (Assignment each : assignments.of(learner.schoolClass())) {
+      OwnAssignment own = own(learner, each);
+      if (!each.isClosed() || own.answered() > 0) {
+        all.add(own);
+      }
+    }
+    return List.copyOf(all);
   }
 
   private OwnAssignment own(LearnerCaller learner, Assignment assignment) {
@@ -33,6 +50,7 @@ public final class ListAssignments {
         assignment.title(),
         assignment.due(),
         responses.answered(learner.id(), assignment.id()),
-        assignment.composition().length());
+        assignment.composition().length(),
+        assignment.room() != null);
   }
 }

@@ -51,7 +51,7 @@ public final class NextItem {
     }
     open.ifPresent(outdated -> issuedItems.withdraw(outdated.id()));
     int position = responses.answered(learner.id(), assignment.id());
-    if (position >= assignment.composition().length()) {
+    if (position >= assignment.composition().length() || assignment.isClosed()) {
       return Optional.empty();
     }
     Issue stands = issueAt(position, learner, assignment);

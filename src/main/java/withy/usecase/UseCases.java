@@ -17,7 +17,8 @@ public record UseCases(
     ReviewClass reviewClass,
     OwnStanding ownStanding,
     ImportWater importWater,
-    ListWaters listWaters) {
+    ListWaters listWaters,
+    PutToRoom putToRoom) {
 
   /** The use cases over what is kept in these ports, with items that are drawn from seeds. */
   public static UseCases over(Ports ports, Passwords passwords, Clock clock, Secrets secrets) {
@@ -50,6 +51,7 @@ public record UseCases(
         new ReviewClass(openClass, ports.learners(), reviews),
         new OwnStanding(reviews),
         new ImportWater(ports.waters(), ports.waterFiles(), clock, secrets),
-        new ListWaters(ports.waters(), ports.waterFiles()));
+        new ListWaters(ports.waters(), ports.waterFiles()),
+        new PutToRoom(openClass, ports, clock, secrets, source));
   }
 }

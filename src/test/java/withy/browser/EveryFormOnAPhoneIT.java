@@ -27,7 +27,6 @@ import withy.core.scenario.Scenario;
 import withy.usecase.InstructorCaller;
 import withy.usecase.SchoolClass;
 import withy.usecase.UseCases;
-import withy.web.pages.ItemPictures;
 
 /** Items of every form, each way in which it is asked, and what is told of them, on a phone. */
 class EveryFormOnAPhoneIT {
@@ -42,9 +41,6 @@ class EveryFormOnAPhoneIT {
       const picture = document.querySelector('main.item .picture');
       return picture ? Math.round(100 * picture.getBoundingClientRect().bottom / innerHeight) : 0;
       """;
-
-  /** A chart has small words in it and is as wide as the phone; in hundredths as well. */
-  private static final int CHART_ENDS = 60;
 
   private static final String LOW_ROWS =
       """
@@ -91,8 +87,7 @@ class EveryFormOnAPhoneIT {
     phone.see("main.item");
     PageCheck.accessible(phone);
     String what = way(item);
-    int most = ItemPictures.isChart(item) ? CHART_ENDS : 45;
-    assertThat(((Number) run(phone, PICTURE_ENDS)).intValue()).as(what).isLessThanOrEqualTo(most);
+    assertThat(((Number) run(phone, PICTURE_ENDS)).intValue()).as(what).isLessThanOrEqualTo(45);
     assertThat((List<?>) run(phone, LOW_ROWS)).as(what).isEmpty();
     assertThat((List<?>) run(phone, UNWORDED)).as(what).isEmpty();
     assertThat((List<?>) run(phone, SMALL_TOPMARKS)).as(what).isEmpty();

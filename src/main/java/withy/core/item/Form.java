@@ -13,7 +13,6 @@ public enum Form implements Term {
   ASSEMBLE,
   NUMBER,
   LEADING,
-  CLEARANCE,
   CHART_OVER_RULE,
   REGULATORY,
   PASSAGE

@@ -21,7 +21,7 @@ public final class ItemGenerator {
    * @throws IllegalArgumentException if the composition allows nothing under the practice
    */
   public static Item item(Practice practice, Composition composition, long seed, int index) {
-    List<List<Menu.Course>> allowed = Menu.of(practice, composition.water()).allowed(composition);
+    List<List<Menu.Course>> allowed = Menu.of(practice, composition).allowed(composition);
     if (allowed.isEmpty()) {
       throw new IllegalArgumentException(nothing(practice, composition));
     }
@@ -44,7 +44,7 @@ public final class ItemGenerator {
    */
   public static List<Concept> measurable(Practice practice, Composition composition) {
     List<Concept> measurable = new ArrayList<>();
-    for (List<Menu.Course> courses : Menu.of(practice, composition.water()).allowed(composition)) {
+    for (List<Menu.Course> courses : Menu.of(practice, composition).allowed(composition)) {
       measurable.add(courses.get(0).concept());
     }
     return List.copyOf(measurable);

@@ -28,7 +28,6 @@ final class Menu {
           new SectorWriter(),
           new NumberWriter(),
           new LeadingWriter(),
-          new ClearanceWriter(),
           new ChartOverRuleWriter(),
           new RegulatoryWriter(),
           new PassageWriter());
@@ -61,53 +60,43 @@ final class Menu {
   /** The water in which all must lie; null where it need not. */
   private final @Nullable SurveyedWater water;
 
-  private Menu(Practice practice, @Nullable SurveyedWater water) {
+  private Menu(Practice practice, @Nullable Composition composition) {
     this.practice = practice;
-    this.water = water;
+    this.water = composition == null ? null : composition.water();
     for (Concept each : Concept.values()) {
-      List<Course> courses = courses(each);
-      if (!courses.isEmpty()) {
-        byConcept.add(courses);
+      if (composition == null || isWanted(each, composition)) {
+        List<Course> courses = courses(each, composition);
+        if (!courses.isEmpty()) {
+          byConcept.add(courses);
+        }
       }
     }
   }
 
-  static Menu of(Practice practice) {
-    return of(practice, null);
+  private static boolean isWanted(Concept concept, Composition composition) {
+    return composition.concepts().isEmpty() || composition.concepts().contains(concept);
   }
 
-  static Menu of(Practice practice, @Nullable SurveyedWater water) {
-    if (water != null) {
-      return Recent.menu(practice, water);
-    }
+  static Menu of(Practice practice) {
     Menu known = MENUS.get(practice);
     return known == null ? new Menu(practice, null) : known;
   }
 
-  /** Those of the waters asked for last: to find out what a water has, its marks are sailed. */
-  private static final class Recent {
-    private static final int MOST = 32;
-    private static final Map<Key, Menu> MENUS = new LinkedHashMap<>();
-
-    private record Key(Practice practice, SurveyedWater water) {}
-
-    static Menu menu(Practice practice, SurveyedWater water) {
-      Key key = new Key(practice, water);
-      synchronized (MENUS) {
-        Menu known = MENUS.remove(key);
-        Menu menu = known == null ? new Menu(practice, water) : known;
-        MENUS.put(key, menu);
-        if (MENUS.size() > MOST) {
-          MENUS.remove(MENUS.keySet().iterator().next());
-        }
-        return menu;
-      }
-    }
+  /** In a water of its own no more is looked for than the composition wants: that takes a while. */
+  static Menu of(Practice practice, Composition composition) {
+    return composition.water() == null ? of(practice) : new Menu(practice, composition);
   }
 
-  private List<Course> courses(Concept concept) {
+  private List<Course> courses(Concept concept, @Nullable Composition composition) {
     List<Course> courses = new ArrayList<>();
     for (ItemWriter writer : WRITERS) {
+      boolean unwanted =
+          composition != null
+              && !composition.forms().isEmpty()
+              && !composition.forms().contains(writer.form());
+      if (unwanted) {
+        continue;
+      }
       List<TimeOfDay> times = new ArrayList<>();
       for (TimeOfDay each : TimeOfDay.values()) {
         if (measures(writer, concept, each)) {
@@ -130,8 +119,7 @@ final class Menu {
   List<List<Course>> allowed(Composition composition) {
     List<List<Course>> allowed = new ArrayList<>(byConcept.size());
     for (List<Course> courses : byConcept) {
-      Concept concept = courses.get(0).concept();
-      if (composition.concepts().isEmpty() || composition.concepts().contains(concept)) {
+      if (isWanted(courses.get(0).concept(), composition)) {
         List<Course> kept = allowed(courses, composition);
         if (!kept.isEmpty()) {
           allowed.add(kept);

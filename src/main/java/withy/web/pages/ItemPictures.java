@@ -1,11 +1,9 @@
 package withy.web.pages;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import withy.core.item.Assembly;
 import withy.core.item.Feature;
@@ -31,9 +29,6 @@ import withy.wording.Wording;
 
 /** The pictures of items, each with a name that tells what kind of picture it is and no more. */
 public final class ItemPictures {
-  private static final Set<Form> CHARTS =
-      EnumSet.of(Form.CLEARANCE, Form.CHART_OVER_RULE, Form.PASSAGE);
-
   private final Wording wording;
 
   public ItemPictures(Wording wording) {
@@ -129,7 +124,7 @@ public final class ItemPictures {
 
   /** Whether the picture that is asked about is a chart, so that the answer's holds all of it. */
   public static boolean isChart(Item item) {
-    return CHARTS.contains(item.form());
+    return item.form() == Form.CHART_OVER_RULE || item.form() == Form.PASSAGE;
   }
 
   /** A mark by day. */
@@ -193,7 +188,6 @@ public final class ItemPictures {
         switch (item.form()) {
           case NUMBER -> "page.picture.channel";
           case CHART_OVER_RULE -> "page.picture.chart";
-          case CLEARANCE -> "page.picture.chart.clearance";
           case LEADING -> "page.picture.leading." + view;
           default -> "page.picture." + view;
         });

@@ -50,7 +50,7 @@ public final class Site implements RouteGroup {
             new WaterPages(pages, useCases),
             new LightPages(pages),
             new MarkPages(pages),
-            new WallPages(pages));
+            new WallPages(pages, useCases));
   }
 
   @Override

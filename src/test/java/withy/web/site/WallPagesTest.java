@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.net.BindException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.AfterAll;
@@ -137,13 +138,83 @@ class WallPagesTest {
   void showsEveryKindOfWater() {
     Visitor visitor = wall("/wall");
     List<String> kinds = visitor.page().select(".links:not(.keep) a").eachAttr("href");
-    assertThat(kinds).hasSize(8);
+    assertThat(kinds).as("the home water and eight kinds").hasSize(9);
     for (String each : kinds) {
       visitor.get(each);
       assertThat(visitor.status()).isEqualTo(200);
       assertThat(visitor.page().select("#water > svg")).hasSize(2);
     }
     assertThat(wall("/wall?water=no-such-9").status()).isEqualTo(404);
+  }
+
+  /** An instructor whose class is in the room, at the first mark of a river, with two learners. */
+  private static List<Visitor> room() {
+    Visitor instructor = server.instructor();
+    instructor.get("/classes");
+    instructor.send("main form", "name", "In the room", "practice", "iala-a");
+    String code = instructor.one(".code-shown").text();
+    List<Visitor> people = new ArrayList<>(List.of(instructor));
+    for (String name : List.of("Mira", "Odo")) {
+      Visitor learner = server.visitor();
+      learner.get("/join/" + code);
+      learner.send("form[action=/join]", "nickname", name);
+      people.add(learner);
+    }
+    instructor.follow("a[href^=/wall]");
+    String schoolClass = instructor.one("#class option[selected]").attr("value");
+    instructor.get(RIVER + "&step=2&class=" + schoolClass);
+    instructor.send("#ask form", "class", schoolClass, "question", "next-mark");
+    return people;
+  }
+
+  @Test
+  void putsAnItemToTheRoomAndShowsTheAnswersAsTracksWithoutNames() {
+    List<Visitor> people = room();
+    Visitor instructor = people.get(0);
+    assertThat(instructor.one("#count").text()).isEqualTo("0 of 2 have answered");
+    assertThat(instructor.page().select(".tally")).isEmpty();
+    int before = instructor.one("#main svg").text().length();
+    for (Visitor learner : people.subList(1, 3)) {
+      learner.get("/drills");
+      learner.follow(".on-wall a");
+      List<String> options = learner.page().select(".options input").eachAttr("value");
+      learner.send("form.answer", "option", options.get(people.indexOf(learner) - 1));
+      assertThat(learner.one("h1").text()).containsAnyOf("Right", "Not this time");
+      learner.get("/drills");
+      assertThat(learner.page().select(".on-wall")).isEmpty();
+    }
+    instructor.follow("#again");
+    assertThat(instructor.one("#count").text()).isEqualTo("2 of 2 have answered");
+    instructor.send("form.doing");
+    assertThat(instructor.page().select(".tally dd").eachText()).containsExactly("1", "1", "0");
+    assertThat(instructor.page().select(".tally .key")).hasSize(1);
+    assertThat(instructor.one("#main svg").text().length()).isNotEqualTo(before);
+    assertThat(instructor.one("#main").text()).doesNotContain("Mira", "Odo");
+    assertThat(instructor.page().select("#main svg + svg text").eachText()).contains("1");
+    instructor.get(instructor.one("#main p a").attr("href"));
+    assertThat(instructor.path()).startsWith("/wall?water=river-3");
+  }
+
+  @Test
+  void keepsTheAnswerFromTheRoomUntilItIsShown() {
+    Visitor instructor = room().get(0);
+    String page = instructor.one("#main").html();
+    assertThat(page).doesNotContain("region-swapped", "key", "right");
+    assertThat(instructor.page().select("#main svg text:matchesOwn(^[0-9]$)"))
+        .as("no count of answers, no soundings")
+        .hasSizeLessThan(20);
+  }
+
+  @Test
+  void saysWhatToMendWhereNothingCanBePut() {
+    Visitor instructor = room().get(0);
+    instructor.get(RIVER);
+    instructor.send("#ask form", "class", "none", "question", "next-mark");
+    assertThat(instructor.status()).isEqualTo(422);
+    assertThat(instructor.one(".problems a").attr("href")).isEqualTo("#class");
+    String schoolClass = instructor.one("#class option").attr("value");
+    instructor.send("#ask form", "class", schoolClass, "question", "no such");
+    assertThat(instructor.one(".problems a").text()).isEqualTo("Choose what to ask");
   }
 
   @Test

@@ -3,6 +3,7 @@ package withy.web.pages.learner;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import withy.usecase.ListAssignments.OwnAssignment;
 import withy.usecase.OwnStanding.Standing;
@@ -25,7 +26,14 @@ final class DrillViews {
   DrillsView drills(
       String schoolClass, List<OwnAssignment> drills, List<Standing> standing, Instant now) {
     List<DrillRow> rows = drills.stream().map(each -> row(each, now)).toList();
-    return new DrillsView(schoolClass, rows, groups(standing));
+    DrillRow wall =
+        drills.stream()
+            .filter(OwnAssignment::waits)
+            .findFirst()
+            .map(each -> row(each, now))
+            .orElse(null);
+    String listed = drills.stream().map(OwnAssignment::id).collect(Collectors.joining(" "));
+    return new DrillsView(schoolClass, wall, rows, listed, groups(standing));
   }
 
   private DrillRow row(OwnAssignment drill, Instant now) {

@@ -1,6 +1,17 @@
 package withy.web.pages.learner;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
-/** The learner's home: drills, and where they stand. */
-public record DrillsView(String schoolClass, List<DrillRow> drills, List<StandingGroup> standing) {}
+/**
+ * The learner's home: drills, and where they stand.
+ *
+ * @param wall an item that waits on the wall of the room; null for none
+ * @param listed the ids of all drills, by which a script sees that another came
+ */
+public record DrillsView(
+    String schoolClass,
+    @Nullable DrillRow wall,
+    List<DrillRow> drills,
+    String listed,
+    List<StandingGroup> standing) {}

@@ -18,6 +18,7 @@ import withy.web.pages.Address;
  * @param away which of the marks was taken away, from 0; negative for none
  * @param told whether the class was told what stood there
  * @param at a place that is looked at; null for none
+ * @param schoolClass the id of the class that is in the room; empty for none
  */
 record Shown(
     String water,
@@ -28,7 +29,8 @@ record Shown(
     int step,
     int away,
     boolean told,
-    @Nullable Position at) {
+    @Nullable Position at,
+    String schoolClass) {
   static final String PATH = "/wall";
   private static final String FIRST = DrawnWaters.id(Blueprint.HARBOUR_ENTRANCE, 1);
   private static final int NONE = -1;
@@ -43,7 +45,8 @@ record Shown(
         Math.max(0, number(asked(visit, "step"), 0)),
         number(asked(visit, "away"), NONE),
         asked(visit, "told").equals("yes"),
-        place(asked(visit, "at")).orElse(null));
+        place(asked(visit, "at")).orElse(null),
+        asked(visit, "class"));
   }
 
   private static String asked(Visit visit, String name) {
@@ -75,33 +78,33 @@ record Shown(
 
   /** Another stretch of water, from the beginning. */
   Shown in(String other) {
-    return new Shown(other, practice, "", inbound, night, 0, NONE, false, null);
+    return new Shown(other, practice, "", inbound, night, 0, NONE, false, null, schoolClass);
   }
 
   /** The same water as another practice marks it. */
   Shown by(Practice other) {
-    return new Shown(water, other, goal, inbound, night, step, away, told, at);
+    return new Shown(water, other, goal, inbound, night, step, away, told, at, schoolClass);
   }
 
   /** The voyage by another fairway, from the beginning. */
   Shown to(String other) {
-    return new Shown(water, practice, other, inbound, night, 0, away, told, null);
+    return new Shown(water, practice, other, inbound, night, 0, away, told, null, schoolClass);
   }
 
   Shown sailing(boolean in) {
-    return new Shown(water, practice, goal, in, night, 0, away, told, null);
+    return new Shown(water, practice, goal, in, night, 0, away, told, null, schoolClass);
   }
 
   Shown atNight(boolean dark) {
-    return new Shown(water, practice, goal, inbound, dark, step, away, told, at);
+    return new Shown(water, practice, goal, inbound, dark, step, away, told, at, schoolClass);
   }
 
   Shown step(int other) {
-    return new Shown(water, practice, goal, inbound, night, other, away, told, at);
+    return new Shown(water, practice, goal, inbound, night, other, away, told, at, schoolClass);
   }
 
   Shown without(int mark) {
-    return new Shown(water, practice, goal, inbound, night, step, mark, false, null);
+    return new Shown(water, practice, goal, inbound, night, step, mark, false, null, schoolClass);
   }
 
   Shown withAllMarks() {
@@ -109,7 +112,7 @@ record Shown(
   }
 
   Shown telling() {
-    return new Shown(water, practice, goal, inbound, night, step, away, true, at);
+    return new Shown(water, practice, goal, inbound, night, step, away, true, at, schoolClass);
   }
 
   Address address() {
@@ -125,6 +128,7 @@ record Shown(
         .with("time", night ? "night" : "")
         .with("step", step == 0 ? "" : Integer.toString(step))
         .with("away", away < 0 ? "" : Integer.toString(away))
-        .with("told", told ? "yes" : "");
+        .with("told", told ? "yes" : "")
+        .with("class", schoolClass);
   }
 }

@@ -32,4 +32,5 @@ public record WallView(
     Link another,
     List<Link> marks,
     @Nullable AwayView away,
-    @Nullable PlaceView looked) {}
+    @Nullable PlaceView looked,
+    RoomForm room) {}

@@ -1,7 +1,6 @@
 package withy.web.pages.wall;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -10,6 +9,7 @@ import withy.core.mark.Practice;
 import withy.core.scenario.Blueprint;
 import withy.core.scenario.DrawnWaters;
 import withy.core.scenario.DrawnWaters.Drawn;
+import withy.core.scenario.SurveyedWater;
 import withy.core.scenario.Voyage;
 import withy.core.waterway.Fairway;
 import withy.core.waterway.PlacedMark;
@@ -34,7 +34,7 @@ final class WallViews {
     this.data = new VoyageData(wording);
   }
 
-  WallView view(Stretch stretch) {
+  WallView view(Stretch stretch, List<SurveyedWater> surveyed, RoomForm room) {
     Shown shown = stretch.shown();
     WallChart chart = chart(stretch);
     int place = stretch.place();
@@ -52,11 +52,12 @@ final class WallViews {
         Link.to(text("page.wall.back"), shown.step(Math.max(0, place - 1)).address()),
         Link.to(text("page.wall.on"), shown.step(Math.min(stretch.last(), place + 1)).address()),
         choices(stretch),
-        kinds(shown),
+        kinds(shown, surveyed),
         Link.to(text("page.wall.another"), shown.in(another(shown)).address()),
         marks(stretch),
         away(stretch),
-        shown.at() == null ? null : looked(stretch, shown.at()));
+        shown.at() == null ? null : looked(stretch, shown.at()),
+        room);
   }
 
   String title(Stretch stretch) {
@@ -167,16 +168,17 @@ final class WallViews {
     };
   }
 
-  private List<Link> kinds(Shown shown) {
+  private List<Link> kinds(Shown shown, List<SurveyedWater> surveyed) {
     Optional<Drawn> now = DrawnWaters.named(shown.water());
-    return Arrays.stream(Blueprint.values())
-        .map(
-            each ->
-                choice(
-                    kind(each),
-                    shown.in(DrawnWaters.id(each, 1)),
-                    now.filter(drawn -> drawn.blueprint() == each).isPresent()))
-        .toList();
+    List<Link> kinds = new ArrayList<>();
+    for (SurveyedWater each : surveyed) {
+      kinds.add(choice(each.title(), shown.in(each.id()), each.id().equals(shown.water())));
+    }
+    for (Blueprint each : Blueprint.values()) {
+      boolean chosen = now.filter(drawn -> drawn.blueprint() == each).isPresent();
+      kinds.add(choice(kind(each), shown.in(DrawnWaters.id(each, 1)), chosen));
+    }
+    return kinds;
   }
 
   private String kind(Blueprint blueprint) {

@@ -1,0 +1,252 @@
+package withy.usecase;
+
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import withy.core.geometry.Position;
+import withy.core.item.Composition;
+import withy.core.item.Form;
+import withy.core.item.Item;
+import withy.core.item.ItemGenerator;
+import withy.core.mark.Practice;
+import withy.core.mark.Travel;
+import withy.core.scenario.DrawnWaters;
+import withy.core.scenario.Sailing;
+import withy.core.scenario.SurveyedWater;
+
+/**
+ * Puts one item to a class in its room, the same for everybody: learners answer on their phones,
+ * and once the instructor shows the answer, the wall tells how many chose what, without names.
+ *
+ * <p>Whoever has answered sees at once why, as in any drill: the first answer counts, so it spoils
+ * nothing, and no phone has to wait for the network again. After the answer was shown nobody is
+ * given the item any more; answers that were on their way are still kept.
+ */
+public final class PutToRoom {
+  /** So many that one mark of a water is found where it can be asked about. */
+  private static final int MOST_DRAWS = 100;
+
+  private final OpenClass openClass;
+  private final Learners learners;
+  private final Assignments assignments;
+  private final Responses responses;
+  private final Clock clock;
+  private final Secrets secrets;
+  private final ItemSource source;
+
+  PutToRoom(OpenClass openClass, Ports ports, Clock clock, Secrets secrets, ItemSource source) {
+    this.openClass = openClass;
+    this.learners = ports.learners();
+    this.assignments = ports.assignments();
+    this.responses = ports.responses();
+    this.clock = clock;
+    this.secrets = secrets;
+    this.source = source;
+  }
+
+  /**
+   * What is to be asked.
+   *
+   * @param water in which it shall lie; null for one of its own
+   * @param marks one of which shall be asked about, the earlier the better; empty for any
+   * @param travel of the boat past that mark
+   */
+  public record Wanted(
+      Practice practice,
+      Form form,
+      @Nullable SurveyedWater water,
+      List<Position> marks,
+      Travel travel) {
+    public Wanted {
+      marks = List.copyOf(marks);
+    }
+
+    private Composition composition() {
+      return new Composition(List.of(), List.of(form), null, 1, water);
+    }
+
+    /**
+     * How well an item fits: 0 best, negative if it does not ask what is wanted or cannot be shown
+     * as a boat on a chart.
+     */
+    private int rank(Item item) {
+      Sailing sailing = item.scenario().sailing();
+      boolean sailed =
+          !item.options().isEmpty() && item.options().stream().allMatch(each -> each.way() != null);
+      if (sailing == null || !sailed) {
+        return -1;
+      }
+      return marks.isEmpty() ? 0 : rank(item, sailing);
+    }
+
+    private int rank(Item item, Sailing sailing) {
+      return item.scenario().situation().travel() == travel
+          ? marks.indexOf(sailing.marks().get(0).position())
+          : -1;
+    }
+  }
+
+  /**
+   * Gives a class of the instructor's an item.
+   *
+   * @param title under which learners find it
+   * @throws Refused UNKNOWN_CLASS, NAME_UNFIT; NOTHING_TO_DRILL where no item fits
+   */
+  public Assignment put(
+      InstructorCaller instructor, String classId, Function<Item, String> title, Wanted wanted) {
+    SchoolClass found = openClass.of(instructor, classId);
+    Item item = drawn(wanted).orElseThrow(() -> new Refused(Reason.NOTHING_TO_DRILL));
+    @Nullable SurveyedWater water = wanted.water();
+    boolean isDrawn = water != null && DrawnWaters.named(water.id()).isPresent();
+    RoomItem room =
+        new RoomItem(
+            wanted.practice(),
+            water != null && isDrawn ? water.id() : null,
+            item.seed(),
+            item.index(),
+            ItemGenerator.VERSION,
+            null);
+    Composition about = wanted.composition().about(item.measures());
+    Assignment assigned =
+        new Assignment(
+            secrets.id(),
+            found.id(),
+            Names.title(title.apply(item)),
+            isDrawn ? about.in(null) : about,
+            null,
+            Moments.now(clock),
+            room);
+    assignments.add(assigned);
+    return assigned;
+  }
+
+  /** The best fit of many that are drawn; each is drawn again as it would be for a learner. */
+  private Optional<Item> drawn(Wanted wanted) {
+    Composition composition = wanted.composition();
+    List<Composition> single = new ArrayList<>();
+    ItemGenerator.measurable(wanted.practice(), composition)
+        .forEach(each -> single.add(composition.about(each)));
+    if (single.isEmpty()) {
+      return Optional.empty();
+    }
+    long seed = secrets.seed();
+    int best = Integer.MAX_VALUE;
+    Optional<Item> found = Optional.empty();
+    for (int index = 0; index < MOST_DRAWS && best > 0; index++) {
+      Composition about = single.get(index % single.size());
+      Item item = source.item(wanted.practice(), about, seed, index);
+      int rank = wanted.rank(item);
+      if (rank >= 0 && rank < best) {
+        best = rank;
+        found = Optional.of(item);
+      }
+    }
+    return found;
+  }
+
+  /**
+   * An item in a room.
+   *
+   * @param answered learners of the class who answered it
+   * @param learners of the class
+   * @param tallies how many chose what, the options in their order and then "not sure"; none before
+   *     the class was shown the answer
+   */
+  public record Room(
+      Assignment assignment, Item item, int answered, int learners, List<Tally> tallies) {
+    public Room {
+      tallies = List.copyOf(tallies);
+    }
+
+    /** Whether the class was shown the answer. */
+    public boolean isRevealed() {
+      return assignment.room() != null && assignment.room().revealedAt() != null;
+    }
+  }
+
+  /**
+   * How many chose an option.
+   *
+   * @param option null for "not sure"
+   */
+  public record Tally(@Nullable String option, int times) {}
+
+  /**
+   * How far the room is.
+   *
+   * @throws Refused UNKNOWN_ASSIGNMENT, also where it is another instructor's; OUTDATED_ITEM when
+   *     the generator has changed since
+   */
+  public Room room(InstructorCaller instructor, String assignmentId) {
+    Assignment assignment = own(instructor, assignmentId);
+    RoomItem put = room(assignment);
+    if (!put.isCurrent()) {
+      throw new Refused(Reason.OUTDATED_ITEM);
+    }
+    Item item = source.item(put.practice(), assignment.drawnFrom(), put.seed(), put.index());
+    return new Room(
+        assignment,
+        item,
+        responses.counts(assignment.id()).size(),
+        learners.of(assignment.schoolClass()).size(),
+        put.revealedAt() == null ? List.of() : tallies(assignment, item));
+  }
+
+  /**
+   * Shows the answer to the class, and gives the item to nobody any more.
+   *
+   * @throws Refused UNKNOWN_ASSIGNMENT, also where it is another instructor's
+   */
+  public void reveal(InstructorCaller instructor, String assignmentId) {
+    Assignment assignment = own(instructor, assignmentId);
+    if (room(assignment).revealedAt() == null) {
+      assignments.reveal(assignment.id(), Moments.now(clock));
+    }
+  }
+
+  private Assignment own(InstructorCaller instructor, String id) {
+    Assignment found =
+        assignments.find(id).orElseThrow(() -> new Refused(Reason.UNKNOWN_ASSIGNMENT));
+    boolean isOwn =
+        openClass.classes(instructor).stream()
+            .anyMatch(each -> each.id().equals(found.schoolClass()));
+    if (!isOwn) {
+      throw new Refused(Reason.UNKNOWN_ASSIGNMENT);
+    }
+    return found;
+  }
+
+  private static RoomItem room(Assignment assignment) {
+    RoomItem room = assignment.room();
+    if (room == null) {
+      throw new Refused(Reason.UNKNOWN_ASSIGNMENT);
+    }
+    return room;
+  }
+
+  private List<Tally> tallies(Assignment assignment, Item item) {
+    Map<String, Integer> times = new LinkedHashMap<>();
+    int unsure = 0;
+    for (StoredResponse each : responses.ofClass(assignment.schoolClass())) {
+      String chosen = each.response().option();
+      if (!each.response().assignment().equals(assignment.id())) {
+        continue;
+      }
+      if (chosen == null) {
+        unsure++;
+      } else {
+        times.merge(chosen, 1, Integer::sum);
+      }
+    }
+    List<Tally> tallies = new ArrayList<>();
+    item.options()
+        .forEach(each -> tallies.add(new Tally(each.value(), times.getOrDefault(each.value(), 0))));
+    tallies.add(new Tally(null, unsure));
+    return tallies;
+  }
+}

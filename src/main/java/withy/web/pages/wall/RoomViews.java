@@ -1,0 +1,137 @@
+package withy.web.pages.wall;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import withy.core.geometry.Polyline;
+import withy.core.item.Form;
+import withy.core.item.Item;
+import withy.core.item.Option;
+import withy.core.item.Way;
+import withy.core.scenario.Sailing;
+import withy.core.waterway.PlacedMark;
+import withy.core.waterway.Sailed;
+import withy.drawing.ChartOptions;
+import withy.drawing.Lettering;
+import withy.drawing.Overlay;
+import withy.drawing.WallChart;
+import withy.usecase.PutToRoom.Room;
+import withy.usecase.PutToRoom.Tally;
+import withy.web.pages.Link;
+import withy.wording.ItemWording;
+import withy.wording.Wording;
+
+/** Puts an item in a room into words and pictures: answers as tracks on the chart, no names. */
+final class RoomViews {
+  private final Wording wording;
+  private final ItemWording words;
+
+  RoomViews(Wording wording) {
+    this.wording = wording;
+    this.words = new ItemWording(wording);
+  }
+
+  RoomView view(Room room, Shown shown) {
+    Item item = room.item();
+    Sailing sailing = Objects.requireNonNull(item.scenario().sailing());
+    WallChart chart = chart(room, sailing);
+    String path = path(room);
+    return new RoomView(
+        chart.chart().named(text("page.wall.room-chart")),
+        chart.over(),
+        words.prompt(item),
+        String.join(" · ", words.facts(item)),
+        path + "/count",
+        answered(room),
+        room.isRevealed(),
+        shown.address(path + "/reveal").toString(),
+        room.tallies().stream().map(each -> row(item, each)).toList(),
+        words.explanation(item),
+        Link.to(text("page.wall.to-water"), shown.address()),
+        Link.to(text("page.wall.refresh"), shown.address(path)));
+  }
+
+  static String path(Room room) {
+    return Shown.PATH + "/room/" + room.assignment().id();
+  }
+
+  String answered(Room room) {
+    return text("page.wall.answered", room.answered(), room.learners());
+  }
+
+  private AnswerRow row(Item item, Tally tally) {
+    String value = tally.option();
+    if (value == null) {
+      return new AnswerRow(text("page.wall.not-sure"), tally.times(), false, null);
+    }
+    Option option = item.option(value);
+    Way way = Objects.requireNonNull(option.way());
+    return new AnswerRow(
+        words.option(option),
+        tally.times(),
+        value.equals(item.key()),
+        text("page.wall.least-on-way", PlaceWords.metres(way.leastDepth())));
+  }
+
+  private WallChart chart(Room room, Sailing sailing) {
+    Item item = room.item();
+    PlacedMark mark = sailing.marks().get(0);
+    boolean rules = item.form() != Form.CHART_OVER_RULE && !room.isRevealed();
+    ChartOptions plain = ChartOptions.plain();
+    Overlay over =
+        Overlay.NONE
+            .with(sailing.boat(), item.scenario().situation().heading())
+            .round(mark.position());
+    if (!room.isRevealed()) {
+      return WallChart.of(
+          sailing.water(), rules ? plain.withoutDepths() : plain, over, Lettering.ENGLISH);
+    }
+    ChartOptions options = plain;
+    for (Tally each : shownTracks(room)) {
+      Option option = item.option(Objects.requireNonNull(each.option()));
+      boolean safe = option.value().equals(item.key());
+      Polyline track = Objects.requireNonNull(option.way()).track();
+      Sailed sailed = sailing.water().sail(track, sailing.keel());
+      options = safe ? options.with(track, true) : astray(options, sailing, track, sailed);
+      over = over.with(count(each, safe ? track : sailedPart(track, sailed), mark));
+    }
+    return WallChart.of(sailing.water(), options, over, Lettering.ENGLISH);
+  }
+
+  /** The right one, and every other that somebody chose. */
+  private static List<Tally> shownTracks(Room room) {
+    List<Tally> shown = new ArrayList<>();
+    for (Tally each : room.tallies()) {
+      @Nullable String option = each.option();
+      if (option != null && (each.times() > 0 || option.equals(room.item().key()))) {
+        shown.add(each);
+      }
+    }
+    return shown;
+  }
+
+  private static ChartOptions astray(
+      ChartOptions options, Sailing sailing, Polyline track, Sailed sailed) {
+    ChartOptions drawn = options.with(sailedPart(track, sailed), false);
+    return sailed
+        .ground()
+        .map(where -> drawn.touching(where, sailing.water().water(where)))
+        .orElse(drawn);
+  }
+
+  private static Polyline sailedPart(Polyline track, Sailed sailed) {
+    return sailed.ground().map(track::until).orElse(track);
+  }
+
+  /** Beside the mark, or a little before the boat touches: there the tracks lie apart. */
+  private static Overlay.Count count(Tally tally, Polyline track, PlacedMark mark) {
+    double abeam = track.foot(mark.position()).along();
+    double along = Math.min(abeam, track.length() - 25);
+    return new Overlay.Count(track.at(along), Integer.toString(tally.times()));
+  }
+
+  private String text(String key, Object... arguments) {
+    return wording.text(key, arguments);
+  }
+}
