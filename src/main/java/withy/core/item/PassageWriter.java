@@ -39,6 +39,9 @@ final class PassageWriter implements ItemWriter {
 
   static final int MOST = 6;
 
+  /** Far more than are ever drawn before one has a passage. */
+  private static final int MOST_WATERS = 500;
+
   /** How far off the bow the first mark may bear. */
   private static final double AHEAD = 25;
 
@@ -67,11 +70,13 @@ final class PassageWriter implements ItemWriter {
   @Override
   public Draft write(Task task) {
     Travel travel = task.chance().oneIn(2) ? Travel.WITH : Travel.AGAINST;
-    Optional<Draft> draft = Optional.empty();
-    while (draft.isEmpty()) {
-      draft = drawn(task, task.water(WATERS), travel);
+    for (int i = 0; i < MOST_WATERS; i++) {
+      Optional<Draft> draft = drawn(task, task.water(WATERS), travel);
+      if (draft.isPresent()) {
+        return draft.get();
+      }
     }
-    return draft.get();
+    throw new IllegalStateException("no passage in " + MOST_WATERS + " waters");
   }
 
   /** A passage through a water, past as many marks as chance has it and the water bears out. */
