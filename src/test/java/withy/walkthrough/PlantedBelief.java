@@ -1,13 +1,17 @@
 package withy.walkthrough;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import withy.core.item.Form;
 import withy.core.item.Item;
+import withy.core.item.Passage;
 import withy.core.mark.Side;
 import withy.core.mark.SideRules;
 import withy.core.mark.Travel;
 import withy.core.scenario.Scenario;
+import withy.core.scenario.SightedMark;
 import withy.core.scenario.View;
 
 /**
@@ -61,8 +65,23 @@ public enum PlantedBelief {
 
   /** The value of the option that somebody with this belief takes. */
   public String answer(Item item) {
+    if (item.answer() instanceof Passage passage) {
+      return past(passage, item.scenario());
+    }
     boolean asked = item.form() == Form.SIDE && item.scenario().mark().kind().isLateral();
     return asked ? side(item.scenario()).orElseThrow().id() : item.key();
+  }
+
+  /** Mark after mark, each as if it were the only one. */
+  private String past(Passage passage, Scenario scenario) {
+    List<String> sides = new ArrayList<>();
+    for (Passage.Leg leg : passage.legs()) {
+      SightedMark mark = scenario.marks().get(leg.mark());
+      Scenario alone = new Scenario(scenario.practice(), scenario.situation(), List.of(mark));
+      boolean hasSides = mark.kind().isLateral() && !mark.kind().isPreferredChannel();
+      sides.add(hasSides ? side(alone).orElseThrow().id() : leg.sides().key());
+    }
+    return String.join("/", sides);
   }
 
   private static Optional<Side> byRule(Scenario scenario, Travel travel) {
