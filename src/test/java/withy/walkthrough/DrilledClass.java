@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import withy.catalogue.WaterReader;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
 import withy.core.measurement.Review;
@@ -38,7 +39,7 @@ final class DrilledClass implements AutoCloseable {
   private final SchoolClass schoolClass;
 
   private DrilledClass(long seed) {
-    school = School.over(store.ports(), seed);
+    school = School.over(store.ports(new WaterReader()), seed);
     instructor = school.instructor();
     schoolClass = school.schoolClass();
   }
@@ -58,8 +59,12 @@ final class DrilledClass implements AutoCloseable {
 
   /** The class, with ids and items from a seed, after everybody has answered everything. */
   static DrilledClass of(long seed, List<Concept> drilled) {
+    return of(seed, new Composition(drilled, List.of(), null, LENGTH));
+  }
+
+  /** The class after everybody has answered what a composition asks. */
+  static DrilledClass of(long seed, Composition composition) {
     DrilledClass made = new DrilledClass(seed);
-    Composition composition = new Composition(drilled, List.of(), null, LENGTH);
     Assignment drill =
         made.cases()
             .assignDrill()

@@ -257,13 +257,16 @@ public final class SurveyedDepths {
     return Math.min(Math.max(depth, range[0]), range[1]);
   }
 
-  /** Cells beside the edge are deepened as well, since the depth between centres is bilinear. */
+  /**
+   * Cells beside the edge are deepened as well: the depth at the edge is bilinear between centres
+   * that may lie the diagonal of a cell off it.
+   */
   private void dredge(Dredged dredged) {
     Double kept = dredged.depth();
     if (kept == null) {
       return;
     }
-    double half = dredged.fairway().width() / 2 + grid.cell() * 0.71;
+    double half = dredged.fairway().width() / 2 + grid.cell() * StrictMath.sqrt(2);
     for (int i = 0; i < depths.length; i++) {
       if (depths[i] < kept
           && kinds[i] != LAND
