@@ -34,7 +34,8 @@ final class CardinalPassWriter implements ItemWriter {
 
   @Override
   public Draft write(Task task) {
-    Scenario scenario = scenario(task);
+    boolean water = task.time() == TimeOfDay.DAY && task.chance().oneIn(3);
+    Scenario scenario = water ? CardinalWaters.drawn(task) : scenario(task);
     Quadrant pass = CardinalRules.pass(scenario.mark().kind());
     List<Option> options = new ArrayList<>(4);
     for (Quadrant each : QUADRANTS) {
@@ -51,8 +52,8 @@ final class CardinalPassWriter implements ItemWriter {
         Message.of(
             "prompt.cardinal-pass." + scenario.situation().view().id(),
             scenario.situation().heading()),
-        right,
-        wrong,
+        SailedOptions.sailed(right, scenario),
+        SailedOptions.sailed(wrong, scenario),
         explanation(scenario, pass));
   }
 

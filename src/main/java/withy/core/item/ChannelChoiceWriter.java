@@ -38,21 +38,25 @@ final class ChannelChoiceWriter implements ItemWriter {
     Scenario scenario = scenario(task);
     Side key = key(scenario);
     List<Option> wrong =
-        Distractors.of(task, Form.CHANNEL_CHOICE, scenario, key.id())
+        SailedOptions.sailable(
+                Distractors.of(task, Form.CHANNEL_CHOICE, scenario, key.id()), scenario)
             .options(value -> Words.term(Term.parse(Side.class, value)));
     return new Draft(
         Form.CHANNEL_CHOICE,
         List.of(Concept.PREFERRED_CHANNEL, Concept.LATERAL_SIDE),
         scenario,
         prompt(scenario.practice(), scenario.situation()),
-        new Option(key.id(), Words.term(key), null, null),
-        wrong,
+        SailedOptions.sailed(new Option(key.id(), Words.term(key), null, null), scenario),
+        SailedOptions.sailed(wrong, scenario),
         explanation(scenario));
   }
 
   private static Scenario scenario(Task task) {
     Chance chance = task.chance();
     Travel travel = chance.oneIn(2) ? Travel.WITH : Travel.AGAINST;
+    if (task.time() == TimeOfDay.DAY && chance.oneIn(3)) {
+      return JunctionWaters.drawn(task, travel, chance.pick(INTENTS));
+    }
     Bearing buoyage = Drawn.bearing(chance);
     Bearing heading = Drawn.heading(travel, buoyage, chance);
     View view = task.time() == TimeOfDay.NIGHT ? View.LIGHT : View.NEAR;

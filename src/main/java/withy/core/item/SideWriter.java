@@ -50,15 +50,15 @@ final class SideWriter implements ItemWriter {
     Scenario scenario = scenario(task);
     Side key = key(scenario);
     List<Option> wrong =
-        Distractors.of(task, Form.SIDE, scenario, key.id())
+        SailedOptions.sailable(Distractors.of(task, Form.SIDE, scenario, key.id()), scenario)
             .options(value -> Words.term(Term.parse(Side.class, value)));
     return new Draft(
         Form.SIDE,
         concepts(task),
         scenario,
         prompt(scenario),
-        WaterSides.sailed(new Option(key.id(), Words.term(key), null, null), scenario),
-        wrong.stream().map(each -> WaterSides.sailed(each, scenario)).toList(),
+        SailedOptions.sailed(new Option(key.id(), Words.term(key), null, null), scenario),
+        SailedOptions.sailed(wrong, scenario),
         SideExplanation.of(scenario, key));
   }
 
@@ -84,7 +84,10 @@ final class SideWriter implements ItemWriter {
               ? FixedSides.river(task)
               : lateral(task, chance.below(5) < 3 ? Travel.WITH : Travel.AGAINST, View.LIGHT);
       case FIXED_MARK -> FixedSides.drawn(task);
-      case CARDINAL_SIDE -> cardinal(task);
+      case CARDINAL_SIDE ->
+          task.time() == TimeOfDay.DAY && chance.oneIn(3)
+              ? CardinalWaters.drawn(task)
+              : cardinal(task);
       case SAFE_WATER -> alone(task, MarkKind.SAFE_WATER, Drawn.bearing(chance));
       case EMERGENCY_WRECK -> alone(task, MarkKind.EMERGENCY_WRECK, Drawn.bearing(chance));
       default -> throw new IllegalArgumentException("side does not measure " + task.concept());

@@ -1,13 +1,10 @@
 package withy.core.item;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import withy.core.Term;
 import withy.core.geometry.Bearing;
 import withy.core.geometry.Polyline;
-import withy.core.geometry.Position;
 import withy.core.mark.Practice;
 import withy.core.mark.Side;
 import withy.core.mark.Travel;
@@ -16,7 +13,6 @@ import withy.core.scenario.Chance;
 import withy.core.scenario.LateralCheck;
 import withy.core.scenario.Sailing;
 import withy.core.scenario.Scenario;
-import withy.core.scenario.SightedMark;
 import withy.core.scenario.Situation;
 import withy.core.scenario.SurveyedWater;
 import withy.core.scenario.TimeOfDay;
@@ -41,9 +37,6 @@ final class WaterSides {
 
   /** Metres before the mark from which the boat comes up to it; its passing begins nearer. */
   private static final double BEFORE = 230;
-
-  /** How far off the bow a mark ahead may bear. */
-  private static final double AHEAD = 25;
 
   private final Practice practice;
   private final Waterway water;
@@ -99,46 +92,16 @@ final class WaterSides {
     if (along + back < 0 || along + back > fairway.line().length()) {
       return Optional.empty();
     }
-    Position boat = fairway.line().at(along + back);
     Bearing course = fairway.line().bearingAt(along + back);
-    Bearing heading = whole(travel == Travel.WITH ? course : course.reciprocal());
-    Bearing bearing = whole(boat.bearingTo(mark.position()));
-    Bearing buoyage = whole(fairway.direction(mark.position()).bearing());
-    boolean told =
-        bearing.angleTo(heading) <= AHEAD
-            && (travel == Travel.WITH ? heading : heading.reciprocal()).angleTo(buoyage) < 60;
-    return told && water.depths().contains(boat)
-        ? Optional.of(scenario(mark, boat, heading, bearing, buoyage))
-        : Optional.empty();
-  }
-
-  private Scenario scenario(
-      PlacedMark mark, Position boat, Bearing heading, Bearing bearing, Bearing buoyage) {
+    Bearing heading = Afloat.whole(travel == Travel.WITH ? course : course.reciprocal());
+    Bearing buoyage = Afloat.whole(fairway.direction(mark.position()).bearing());
+    Afloat boat = new Afloat(practice, water, fairway.line().at(along + back), heading);
+    boolean told = (travel == Travel.WITH ? heading : heading.reciprocal()).angleTo(buoyage) < 60;
     Situation situation =
         new Situation(heading, travel, buoyage, TimeOfDay.DAY, View.NEAR, null, null, null);
-    List<PlacedMark> marks = new ArrayList<>(List.of(mark));
-    water.marks().stream().filter(each -> !each.equals(mark)).forEach(marks::add);
-    List<SightedMark> sighted = new ArrayList<>();
-    sighted.add(sighted(mark, boat, bearing));
-    marks
-        .subList(1, marks.size())
-        .forEach(each -> sighted.add(sighted(each, boat, boat.bearingTo(each.position()))));
-    return new Scenario(practice, situation, sighted)
-        .in(new Sailing(water, Keel.CRUISER, boat, marks));
-  }
-
-  private static SightedMark sighted(PlacedMark mark, Position boat, Bearing bearing) {
-    double tenths = Math.rint(10 * boat.distanceTo(mark.position())) / 10;
-    return new SightedMark(
-        mark.kind(), tenth(bearing), Math.max(tenths, 0.1), mark.label(), mark.appearance());
-  }
-
-  private static Bearing tenth(Bearing bearing) {
-    return Bearing.of(Math.rint(10 * bearing.degrees()) / 10);
-  }
-
-  private static Bearing whole(Bearing bearing) {
-    return Bearing.of(Math.rint(bearing.degrees()));
+    return told && boat.comesUpTo(mark)
+        ? Optional.of(boat.before(mark, situation))
+        : Optional.empty();
   }
 
   private static Fairway fairway(Waterway water, PlacedMark mark) {
@@ -148,17 +111,12 @@ final class WaterSides {
         .orElseThrow(() -> new IllegalStateException("a lateral mark serves a fairway"));
   }
 
-  /** An option with what becomes of the boat, where the scenario has water. */
-  static Option sailed(Option option, Scenario scenario) {
-    @Nullable Sailing sailing = scenario.sailing();
-    if (sailing == null) {
-      return option;
-    }
-    Side side = Term.parse(Side.class, option.value());
+  /** What becomes of the boat of a scenario that leaves its mark on a side. */
+  static Way way(Scenario scenario, Side side) {
+    Sailing sailing = Afloat.sailing(scenario);
     PlacedMark mark = sailing.marks().get(0);
     Travel travel = scenario.situation().travel();
     Polyline track = WayPast.lateral(fairway(sailing.water(), mark), mark, travel, side);
-    double least = sailing.water().sail(track, sailing.keel()).leastDepth();
-    return option.sailing(new Way(track, least));
+    return new Way(track, sailing.water().sail(track, sailing.keel()).leastDepth());
   }
 }

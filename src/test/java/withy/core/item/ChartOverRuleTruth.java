@@ -35,7 +35,6 @@ final class ChartOverRuleTruth {
   static String side(Item item, String byColour) {
     ChartOverRuleTruth truth = new ChartOverRuleTruth(item);
     truth.boatLiesInAnotherChannel();
-    truth.eachTrackLeavesTheMarkAsItSays();
     String deep = truth.deep();
     assertThat(deep).as("the rule against the depths of %s", item).isNotEqualTo(byColour);
     assertThat(item.option(byColour).misconception()).isEqualTo(Misconception.RULE_OVER_CHART);
@@ -63,31 +62,6 @@ final class ChartOverRuleTruth {
     }
     assertThat(around).as("fairways round the boat of %s", scenario).isNotEmpty();
     assertThat(mark.serves()).isNotNull().isNotIn(around);
-  }
-
-  /** Where the track comes nearest to the mark, the mark lies on the hand that the option says. */
-  private void eachTrackLeavesTheMarkAsItSays() {
-    for (Option each : item.options()) {
-      List<Position> track = way(each).track().points();
-      int nearest = 1;
-      for (int leg = 1; leg < track.size(); leg++) {
-        if (off(track, leg) < off(track, nearest)) {
-          nearest = leg;
-        }
-      }
-      String hand = cross(track.get(nearest - 1), track.get(nearest)) > 0 ? "port" : "starboard";
-      assertThat(each.value()).as("track %s past %s", track, mark).isEqualTo("leave-to-" + hand);
-    }
-  }
-
-  private double off(List<Position> track, int leg) {
-    return nearest(track.subList(leg - 1, leg + 1), mark.position());
-  }
-
-  /** Above nothing where the mark lies to the left of the leg. */
-  private double cross(Position from, Position to) {
-    return (to.x() - from.x()) * (mark.position().y() - from.y())
-        - (to.y() - from.y()) * (mark.position().x() - from.x());
   }
 
   /** Metres from a line to a place, by small steps along it. */

@@ -31,6 +31,13 @@ final class SailedTruth {
     for (Option each : item.options()) {
       Way way = Objects.requireNonNull(each.way(), () -> each + " is not sailed");
       double least = truth.least(way.track().points());
+      if (each.value().startsWith("leave-to-")) {
+        assertThat(each.value())
+            .as("track of %s", item)
+            .isEqualTo("leave-to-" + truth.hand(way.track().points()));
+      } else if (each.value().startsWith("pass-")) {
+        assertThat(truth.passes(way.track().points(), each.value())).as("%s", item).isTrue();
+      }
       assertThat(least).isCloseTo(way.leastDepth(), within(0.05));
       if (each.value().equals(item.key())) {
         assertThat(way.leastDepth())
@@ -47,6 +54,41 @@ final class SailedTruth {
   /** The least water along a way, worked out anew. */
   static double least(Sailing sailing, Way way) {
     return new SailedTruth(sailing).least(way.track().points());
+  }
+
+  /** The hand on which a track leaves the mark where it comes nearest to it. */
+  private String hand(List<Position> track) {
+    Position mark = sailing.marks().get(0).position();
+    double best = Double.POSITIVE_INFINITY;
+    double left = 0;
+    for (int leg = 1; leg < track.size(); leg++) {
+      Position from = track.get(leg - 1);
+      double dx = track.get(leg).x() - from.x();
+      double dy = track.get(leg).y() - from.y();
+      double px = mark.x() - from.x();
+      double py = mark.y() - from.y();
+      double share =
+          StrictMath.min(1, StrictMath.max(0, (px * dx + py * dy) / (dx * dx + dy * dy)));
+      double off = StrictMath.hypot(px - share * dx, py - share * dy);
+      left = off < best ? dx * py - dy * px : left;
+      best = StrictMath.min(best, off);
+    }
+    return left > 0 ? "port" : "starboard";
+  }
+
+  /** Whether a track goes by a place within the quadrant of a mark that it says. */
+  private boolean passes(List<Position> track, String value) {
+    Position mark = sailing.marks().get(0).position();
+    int quadrant = List.of("pass-north", "pass-east", "pass-south", "pass-west").indexOf(value);
+    return track.stream()
+        .filter(each -> StrictMath.hypot(each.x() - mark.x(), each.y() - mark.y()) < 100)
+        .anyMatch(
+            each -> {
+              double bearing =
+                  StrictMath.toDegrees(StrictMath.atan2(each.x() - mark.x(), each.y() - mark.y()));
+              double off = StrictMath.abs((bearing - 90 * quadrant + 540) % 360 - 180);
+              return off <= 45;
+            });
   }
 
   void marksStandThere(List<SightedMark> sighted) {
