@@ -39,10 +39,13 @@ class ItemPictureTest {
     }
   }
 
+  private static boolean isChart(Item item) {
+    return ChartedQuestion.isAsked(item.form()) || item.form() == Form.PASSAGE;
+  }
+
   /** A picture fits into a few packets; one with six marks on their structures takes more. */
   private static void well(Item item, ItemPicture picture) {
-    boolean chart = ChartedQuestion.isAsked(item.form());
-    int most = chart ? 60 : item.scenario().marks().size() > 2 ? 20 : 12;
+    int most = isChart(item) ? 60 : item.scenario().marks().size() > 2 ? 20 : 12;
     for (Svg each : both(picture)) {
       assertThat(Pictures.parsed(each).getDocumentElement().getTagName()).isEqualTo("svg");
       assertThat(each.text().getBytes(StandardCharsets.UTF_8).length).isLessThan(most * 1024);
@@ -54,7 +57,7 @@ class ItemPictureTest {
   @MethodSource("withy.core.mark.Practice#values")
   void writesOnlyFiguresLettersOfTheChartAndTheLabelIntoAQuestion(Practice practice) {
     for (Item item : items(practice)) {
-      if (ChartedQuestion.isAsked(item.form())) {
+      if (isChart(item)) {
         continue; // a chart has soundings, lights and numbers by its nature
       }
       List<SightedMark> marks = item.scenario().marks();
