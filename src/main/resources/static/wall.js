@@ -112,7 +112,7 @@
     if (!running) {
       return;
     }
-    along = Math.min(end, along + (SPEED * Math.min(100, now - last)) / 1000);
+    along = Math.min(end, along + (SPEED * Math.min(400, now - last)) / 1000);
     last = now;
     const next = voyage.steps.findLastIndex((each) => each[0] <= along + 0.01);
     if (next !== step && next >= 0) {

@@ -61,8 +61,7 @@ final class OverlayDrawing {
   private void ring(@Nullable Position mark) {
     begin("ring", mark);
     Vec middle = new Vec(0, -RING / 2);
-    circle(middle, RING * 1.4, "none", ink.halo(), 3.6);
-    circle(middle, RING * 1.4, "none", ink.words(), 1.4);
+    circle(middle, RING * 1.2, "none", ink.words(), 1.4);
     svg.end();
   }
 

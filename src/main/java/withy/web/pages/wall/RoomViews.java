@@ -12,6 +12,7 @@ import withy.core.item.Way;
 import withy.core.scenario.Sailing;
 import withy.core.waterway.PlacedMark;
 import withy.core.waterway.Sailed;
+import withy.core.waterway.Waterway;
 import withy.drawing.ChartOptions;
 import withy.drawing.Lettering;
 import withy.drawing.Overlay;
@@ -24,6 +25,9 @@ import withy.wording.Wording;
 
 /** Puts an item in a room into words and pictures: answers as tracks on the chart, no names. */
 final class RoomViews {
+  /** Metres on every side of the mark that are shown, so that tracks lie apart. */
+  private static final double REACH = 400;
+
   private final Wording wording;
   private final ItemWording words;
 
@@ -68,15 +72,23 @@ final class RoomViews {
     Option option = item.option(value);
     Way way = Objects.requireNonNull(option.way());
     return new AnswerRow(
-        words.option(option),
-        tally.times(),
-        value.equals(item.key()),
-        text("page.wall.least-on-way", PlaceWords.metres(way.leastDepth())));
+        words.option(option), tally.times(), value.equals(item.key()), sailed(item, way));
+  }
+
+  private String sailed(Item item, Way way) {
+    Sailing sailing = Objects.requireNonNull(item.scenario().sailing());
+    if (!sailing.keel().grounds(way.leastDepth())) {
+      return text("page.wall.least-on-way", PlaceWords.metres(way.leastDepth()));
+    }
+    return way.leastDepth() > 0
+        ? text("page.wall.touches-on-way", PlaceWords.metres(way.leastDepth()))
+        : text("page.wall.dries-on-way");
   }
 
   private WallChart chart(Room room, Sailing sailing) {
     Item item = room.item();
     PlacedMark mark = sailing.marks().get(0);
+    Waterway water = sailing.water().around(mark.position(), REACH);
     boolean rules = item.form() != Form.CHART_OVER_RULE && !room.isRevealed();
     ChartOptions plain = ChartOptions.plain();
     Overlay over =
@@ -84,8 +96,7 @@ final class RoomViews {
             .with(sailing.boat(), item.scenario().situation().heading())
             .round(mark.position());
     if (!room.isRevealed()) {
-      return WallChart.of(
-          sailing.water(), rules ? plain.withoutDepths() : plain, over, Lettering.ENGLISH);
+      return WallChart.of(water, rules ? plain.withoutDepths() : plain, over, Lettering.ENGLISH);
     }
     ChartOptions options = plain;
     for (Tally each : shownTracks(room)) {
@@ -96,7 +107,7 @@ final class RoomViews {
       options = safe ? options.with(track, true) : astray(options, sailing, track, sailed);
       over = over.with(count(each, safe ? track : sailedPart(track, sailed), mark));
     }
-    return WallChart.of(sailing.water(), options, over, Lettering.ENGLISH);
+    return WallChart.of(water, options, over, Lettering.ENGLISH);
   }
 
   /** The right one, and every other that somebody chose. */
