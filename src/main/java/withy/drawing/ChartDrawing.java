@@ -19,11 +19,12 @@ public final class ChartDrawing {
   private final ChartInk ink;
   private final SvgWriter svg;
 
-  private ChartDrawing(Waterway water, ChartOptions options, boolean bleeding) {
+  private ChartDrawing(
+      Waterway water, Lettering lettering, ChartOptions options, boolean bleeding) {
     this.water = water;
     this.options = options;
     this.sheet = ChartSheet.of(water.depths());
-    this.layout = ChartLayout.of(water, sheet, options);
+    this.layout = ChartLayout.of(water, sheet, options, lettering);
     this.ink = options.night() ? ChartInk.NIGHT : ChartInk.DAY;
     this.svg =
         bleeding ? SvgWriter.window(sheet.area()) : SvgWriter.scaled(sheet.width(), sheet.height());
@@ -35,7 +36,7 @@ public final class ChartDrawing {
   }
 
   public static Svg of(Waterway water, Lettering lettering, ChartOptions options) {
-    ChartDrawing drawing = new ChartDrawing(water, options, false);
+    ChartDrawing drawing = new ChartDrawing(water, lettering, options, false);
     drawing.all(lettering);
     ChartScale.frame(drawing.svg, drawing.sheet, drawing.ink);
     ChartScale.draw(drawing.svg, drawing.sheet, lettering, drawing.ink);
@@ -44,7 +45,7 @@ public final class ChartDrawing {
 
   /** The same to the edges of the picture, without frame and scale. */
   static Svg bleeding(Waterway water, Lettering lettering, ChartOptions options) {
-    ChartDrawing drawing = new ChartDrawing(water, options, true);
+    ChartDrawing drawing = new ChartDrawing(water, lettering, options, true);
     drawing.all(lettering);
     return drawing.svg.finish();
   }
@@ -62,7 +63,8 @@ public final class ChartDrawing {
   private void under() {
     ChartGround.draw(svg, sheet, options, ink);
     for (ChartLines.Leading each : layout.leading()) {
-      Pen.dashed(svg, ChartTracks.path(List.of(each.line())), ink.words(), 1, "7 3");
+      Pen.line(svg, ChartTracks.path(each.followed()), ink.words(), 1);
+      Pen.dashed(svg, ChartTracks.path(each.other()), ink.words(), 0.9, "6 3.5");
     }
     ChartRose.draw(svg, layout.compass(), ink);
     layout.arrowsOfBuoyage().forEach(each -> each.draw(svg, ink));
@@ -114,6 +116,9 @@ public final class ChartDrawing {
     }
     for (ChartLayout.Bearings each : layout.bearings()) {
       ChartWords.write(svg, each.words(), each.box());
+    }
+    for (ChartLayout.Bearings each : layout.bars()) {
+      ChartWords.write(svg, each.words(), each.box(), "font-style", "italic");
     }
     svg.end();
     Soundings.depths(svg, layout.depths(), ink);

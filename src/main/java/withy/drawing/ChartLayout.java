@@ -31,7 +31,7 @@ final class ChartLayout {
     }
   }
 
-  /** The bearing of a leading line. */
+  /** The bearing of a leading line, or the word beside a bar. */
   record Bearings(String words, Box box) {}
 
   private final Waterway water;
@@ -44,6 +44,7 @@ final class ChartLayout {
   private final List<Soundings.Sounding> depths = new ArrayList<>();
   private final List<ChartLines.Leading> leading;
   private final List<Bearings> bearings = new ArrayList<>();
+  private final List<Bearings> bars = new ArrayList<>();
   private final List<ChartLines.Arrow> arrows = new ArrayList<>();
   private Vec rose = new Vec(0, 0);
   private List<Soundings.Sounding> soundings = List.of();
@@ -57,7 +58,8 @@ final class ChartLayout {
     this.leading = ChartLines.leading(water, sheet);
   }
 
-  static ChartLayout of(Waterway water, ChartSheet sheet, ChartOptions options) {
+  static ChartLayout of(
+      Waterway water, ChartSheet sheet, ChartOptions options, Lettering lettering) {
     ChartLayout layout = new ChartLayout(water, sheet, options);
     layout.signs();
     options.met().forEach(layout::number);
@@ -65,6 +67,7 @@ final class ChartLayout {
       water.marks().forEach(layout::label);
     }
     layout.shownDangers().forEach(layout::depth);
+    layout.bars(lettering);
     layout.leading.forEach(layout::bearing);
     layout.arrows();
     layout.rose();
@@ -131,6 +134,23 @@ final class ChartLayout {
         .ifPresent(box -> takeDepth(new Soundings.Sounding(text, box.middle())));
   }
 
+  /** The least depth over each sill, where it is met, and beside it the word for it. */
+  private void bars(Lettering lettering) {
+    for (Danger each : options.depths() ? water.dangers() : List.<Danger>of()) {
+      if (each.kind() == DangerKind.BAR && sheet.area().contains(sheet.at(each.at()))) {
+        takeDepth(new Soundings.Sounding(SoundingText.of(each.leastDepth()), sheet.at(each.at())));
+        double width = Type.width(lettering.bar(), ChartLabel.SIZE, false);
+        Box over = Box.around(sheet.at(each.at()), 14, 14);
+        room.best(ChartLabel.places(over, width, ChartLabel.LINE))
+            .ifPresent(
+                box -> {
+                  bars.add(new Bearings(lettering.bar(), box));
+                  room.take(box.grown(CLEAR));
+                });
+      }
+    }
+  }
+
   private void takeDepth(Soundings.Sounding depth) {
     depths.add(depth);
     room.take(depth.box().grown(CLEAR));
@@ -193,6 +213,10 @@ final class ChartLayout {
 
   List<Bearings> bearings() {
     return bearings;
+  }
+
+  List<Bearings> bars() {
+    return bars;
   }
 
   List<ChartLines.Arrow> arrowsOfBuoyage() {

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import withy.core.geometry.Bearing;
+import withy.core.geometry.Polyline;
 import withy.core.geometry.Position;
 import withy.core.mark.MarkKind;
 import withy.core.waterway.Fairway;
+import withy.core.waterway.LeadingLine;
 import withy.core.waterway.PlacedMark;
 import withy.core.waterway.Waterway;
 
@@ -25,8 +27,14 @@ final class ChartLines {
   private static final double STEP = 8;
   private static final int SHARES = 20;
 
-  /** A line through two marks in line, from the rear one out to the edge of the chart. */
-  record Leading(List<Vec> line, int bearing) {}
+  /**
+   * A line through two marks in line, from the rear one out to the edge of the chart.
+   *
+   * @param line as far as it lies in the chart
+   * @param followed the parts along which a boat is led
+   * @param other the parts along which the line is not to be followed
+   */
+  record Leading(List<Vec> line, List<List<Vec>> followed, List<List<Vec>> other, int bearing) {}
 
   /** An arrow of the conventional direction. */
   record Arrow(Vec at, Bearing direction) {
@@ -46,26 +54,45 @@ final class ChartLines {
 
   private ChartLines() {}
 
+  /** The lines of a water; where it names none, those through its pairs of leading marks. */
   static List<Leading> leading(Waterway water, ChartSheet sheet) {
     List<Leading> lines = new ArrayList<>();
-    for (PlacedMark front : water.marks()) {
+    water.leadingLines().forEach(each -> lines.add(leading(each, sheet)));
+    for (PlacedMark front : lines.isEmpty() ? water.marks() : List.<PlacedMark>of()) {
       if (front.kind().equals(MarkKind.LEADING_FRONT)) {
         water.marks().stream()
             .filter(each -> each.kind().equals(MarkKind.LEADING_REAR))
             .min(Comparator.comparingDouble(each -> each.position().distanceTo(front.position())))
-            .ifPresent(rear -> lines.add(leading(front.position(), rear.position(), sheet)));
+            .ifPresent(rear -> lines.add(untold(front.position(), rear.position(), sheet)));
       }
     }
     return lines;
   }
 
-  private static Leading leading(Position front, Position rear, ChartSheet sheet) {
+  private static Leading leading(LeadingLine line, ChartSheet sheet) {
+    Position far = line.from().moved(line.bearing().reciprocal(), sheet.field().width());
+    List<List<Vec>> followed = sheet.inside(sheet.at(line.followed()));
+    List<List<Vec>> other =
+        new ArrayList<>(sheet.inside(sheet.at(Polyline.of(line.rear(), line.until()))));
+    other.addAll(sheet.inside(sheet.at(Polyline.of(line.from(), far))));
+    List<List<Vec>> whole = sheet.inside(sheet.at(Polyline.of(line.rear(), far)));
+    return new Leading(first(whole), followed, other, whole(line.bearing()));
+  }
+
+  /** A line of which nobody says how far it is to be followed. */
+  private static Leading untold(Position front, Position rear, ChartSheet sheet) {
     Bearing seaward = rear.bearingTo(front);
     double far = sheet.field().width() + sheet.field().height();
-    List<Vec> whole = List.of(sheet.at(rear), sheet.at(front.moved(seaward, far)));
-    List<List<Vec>> parts = sheet.inside(whole);
-    int bearing = (int) Math.round(seaward.reciprocal().degrees()) % 360;
-    return new Leading(parts.isEmpty() ? whole.subList(0, 0) : parts.get(0), bearing);
+    List<List<Vec>> parts = sheet.inside(sheet.at(Polyline.of(rear, front.moved(seaward, far))));
+    return new Leading(first(parts), List.of(), parts, whole(seaward.reciprocal()));
+  }
+
+  private static List<Vec> first(List<List<Vec>> parts) {
+    return parts.isEmpty() ? List.of() : parts.get(0);
+  }
+
+  private static int whole(Bearing bearing) {
+    return (int) Math.round(bearing.degrees()) % 360;
   }
 
   /** Where the arrow of a fairway hides least: beside it, if it may be near its middle. */

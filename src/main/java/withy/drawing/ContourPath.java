@@ -14,7 +14,11 @@ final class ContourPath {
   static final double APART = 2.4;
 
   private static final double BEYOND = 4;
+
+  /** Of rings that are drawn, in units: a chart leaves out small deeps, never small shoals. */
   private static final double LEAST_LENGTH = 9;
+
+  private static final double LEAST_OF_DEEPS = 24;
 
   /** Places of a ring that is long enough to be smoothed twice. */
   private static final int LONG = 24;
@@ -99,7 +103,7 @@ final class ContourPath {
     for (int i = 1; i < points.size(); i++) {
       length += points.get(i).minus(points.get(i - 1)).length();
     }
-    if (points.size() < 3 || length < LEAST_LENGTH) {
+    if (points.size() < 3 || length < (isDeep(points) ? LEAST_OF_DEEPS : LEAST_LENGTH)) {
       return;
     }
     int size = points.size();
@@ -119,6 +123,17 @@ final class ContourPath {
       }
     }
     data.append('z');
+  }
+
+  /** Whether the deeper water lies inside: the ring has the shallower on its right. */
+  private static boolean isDeep(List<Vec> ring) {
+    double area = 0;
+    for (int i = 0; i < ring.size(); i++) {
+      Vec here = ring.get(i);
+      Vec next = ring.get((i + 1) % ring.size());
+      area += here.x() * next.y() - next.x() * here.y();
+    }
+    return area < 0;
   }
 
   private void absolute(int[] to) {

@@ -9,6 +9,7 @@ package withy.drawing;
  * @param metres the unit behind a number of metres
  * @param cable the unit behind one tenth of a nautical mile
  * @param cables the unit behind a number of tenths of a nautical mile
+ * @param bar what stands beside a sill across the mouth of a river
  */
 public record Lettering(
     String north,
@@ -19,10 +20,11 @@ public record Lettering(
     char decimalPoint,
     String metres,
     String cable,
-    String cables) {
+    String cables,
+    String bar) {
   /** As English charts have them. */
   public static final Lettering ENGLISH =
-      new Lettering("N", "E", "S", "W", "s", '.', "m", "cable", "cables");
+      new Lettering("N", "E", "S", "W", "s", '.', "m", "cable", "cables", "Bar");
 
   /** A time in seconds, cut to hundredths, without its unit. */
   String seconds(double value) {

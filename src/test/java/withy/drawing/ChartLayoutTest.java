@@ -103,7 +103,8 @@ class ChartLayoutTest {
   }
 
   private static ChartLayout layout(Waterway water) {
-    return ChartLayout.of(water, ChartSheet.of(water.depths()), ChartOptions.plain());
+    return ChartLayout.of(
+        water, ChartSheet.of(water.depths()), ChartOptions.plain(), Lettering.ENGLISH);
   }
 
   private static List<Box> signs(Waterway water, ChartLayout layout) {

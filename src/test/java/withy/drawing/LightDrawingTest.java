@@ -164,7 +164,8 @@ class LightDrawingTest {
 
   @Test
   void writesSecondsAsAnotherLanguageDoes() {
-    Lettering french = new Lettering("N", "E", "S", "O", "s", ',', "m", "encablure", "encablures");
+    Lettering french =
+        new Lettering("N", "E", "S", "O", "s", ',', "m", "encablure", "encablures", "Barre");
     LightTimeline quick = LightCharacter.parse("Q W").timeline();
     assertThat(texts(LightStrip.of(quick, french, false))).contains("0,5").doesNotContain("0.5");
     assertThat(french.bearing(270)).isEqualTo("O");

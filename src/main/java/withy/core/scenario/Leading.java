@@ -10,8 +10,8 @@ final class Leading {
   private static final double DRY = -2.8;
 
   private static final double STEP = 10;
-  private static final double NEAREST = 170;
-  private static final double FARTHEST = 330;
+  private static final double NEAREST = 220;
+  private static final double FARTHEST = 360;
 
   private Leading() {}
 

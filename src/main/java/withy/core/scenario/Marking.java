@@ -32,6 +32,8 @@ final class Marking {
 
   static final double APART = 120;
 
+  private static final double FROM_A_JUNCTION = 165;
+
   /** Metres between a cardinal mark and the edge of its danger. */
   private static final double OFF_DANGER = 30;
 
@@ -97,8 +99,15 @@ final class Marking {
 
   private boolean isLaid(Planned planned) {
     boolean free =
-        isCharted(planned.place()) && marks.stream().allMatch(each -> each.away(planned) >= APART);
+        isCharted(planned.place())
+            && marks.stream().allMatch(each -> each.away(planned) >= apart(each));
     return free && marks.add(planned);
+  }
+
+  /** A mark at a junction needs more room: nothing else may be taken for it. */
+  private static double apart(Planned mark) {
+    boolean lateral = mark.mark().kind().isLateral();
+    return lateral ? APART : FROM_A_JUNCTION;
   }
 
   private boolean isCharted(Position place) {
@@ -193,7 +202,7 @@ final class Marking {
             .mapToDouble(each -> fairway.line().foot(each.place()).along())
             .min()
             .orElse(0);
-    for (double along = outermost - APART; along > FROM_THE_RIM; along -= 10) {
+    for (double along = outermost - FROM_A_JUNCTION; along > FROM_THE_RIM; along -= 10) {
       Position place = fairway.line().at(along);
       Optional<MarkDescription> mark = practice.mark(MarkKind.SAFE_WATER);
       if (isSafeRound(place)

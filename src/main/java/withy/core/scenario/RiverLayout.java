@@ -12,9 +12,9 @@ import withy.core.waterway.Keel;
  */
 final class RiverLayout extends Layout {
   /** Metres between the farthest places of neighbouring bends, along the chart. */
-  private static final double BEND = 520;
+  private static final double BEND = 580;
 
-  private static final double OUTER_SHORE = 42;
+  private static final double OUTER_SHORE = 48;
 
   RiverLayout(Chance chance, Keel keel, double tide) {
     super(chance, keel, tide);
@@ -23,7 +23,7 @@ final class RiverLayout extends Layout {
   @Override
   Seabed seabed() {
     Channel main = channel("main", course(bends()), width());
-    double wide = between(85, 125);
+    double wide = between(115, 175);
     Seabed seabed = new Seabed(frame, spot -> ground(spot, main, wide)).cut(main);
     double length = main.course().length();
     for (int i = 0; i < 2; i++) {
@@ -37,7 +37,7 @@ final class RiverLayout extends Layout {
     int swing = hand();
     double phase = between(0, 200);
     for (double inland = -BEYOND - phase; inland < BEYOND + BEND; inland += BEND) {
-      corners.add(at(inland + between(-50, 50), swing * between(150, 250)));
+      corners.add(at(inland + between(-50, 50), swing * between(190, 300)));
       swing = -swing;
     }
     return corners;
@@ -47,7 +47,7 @@ final class RiverLayout extends Layout {
     Foot foot = spot.feet().get(0);
     double inner = main.inner(foot);
     double outer = main.bend(foot.along()) * Math.signum(foot.off());
-    double reach = wide + 55 * inner - (wide - OUTER_SHORE) * Math.max(0, outer) * 0.8;
+    double reach = wide + 60 * inner - (wide - OUTER_SHORE) * Math.max(0, outer) * 0.8;
     double off = foot.distance() - main.fairway().width() / 2;
     double coast = reach - off + 40 * erosion(spot.place()) * Unevenness.smooth(off / 60);
     return shore(coast, banks(foot.along(), foot.off(), 1.1 * inner));

@@ -2,6 +2,7 @@ package withy.core.scenario;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import withy.core.geometry.Polyline.Foot;
 import withy.core.geometry.Position;
 import withy.core.waterway.Danger;
@@ -27,6 +28,7 @@ final class Seabed {
   private final List<Creek> creeks = new ArrayList<>();
   private final List<Ground> built = new ArrayList<>();
   private final List<Danger> dangers = new ArrayList<>();
+  private final List<ToDoubleFunction<Spot>> shapes = new ArrayList<>();
   private final List<LeadingLine> leading = new ArrayList<>();
   private final List<Position> heads = new ArrayList<>();
 
@@ -56,8 +58,19 @@ final class Seabed {
     return this;
   }
 
+  /** With a danger that rises evenly from its edge to its middle. */
   Seabed with(Danger danger) {
+    return with(danger, spot -> spot.place().distanceTo(danger.at()) / danger.radius());
+  }
+
+  /**
+   * With a danger of some other shape.
+   *
+   * @param share from 0 in its middle to 1 where it ends, within its radius
+   */
+  Seabed with(Danger danger, ToDoubleFunction<Spot> share) {
     dangers.add(danger);
+    shapes.add(share);
     return this;
   }
 
@@ -104,8 +117,9 @@ final class Seabed {
     for (Ground each : built) {
       depth = Math.min(depth, each.depth(spot));
     }
-    for (Danger each : dangers) {
-      depth = each.kind() == DangerKind.BAR ? depth : over(each, place, depth);
+    for (int i = 0; i < dangers.size(); i++) {
+      boolean sill = dangers.get(i).kind() == DangerKind.BAR;
+      depth = sill ? depth : over(dangers.get(i), shapes.get(i).applyAsDouble(spot), depth);
     }
     return depth;
   }
@@ -118,8 +132,7 @@ final class Seabed {
     return new Spot(place, frame.inland(place), frame.abeam(place), feet);
   }
 
-  private static double over(Danger danger, Position place, double depth) {
-    double share = place.distanceTo(danger.at()) / danger.radius();
+  private static double over(Danger danger, double share, double depth) {
     if (share >= 1) {
       return depth;
     }
