@@ -11,7 +11,7 @@ import withy.core.waterway.Waterway;
 /**
  * Dangers as charts show them: a rock as a cross, with dots in its angles where it is awash, as a
  * star where it dries; a wreck as a keel with three ribs; each in a dotted ring. The contour that
- * bounds a shoal is dotted. The least depth stands beside. A bar has its least depth and its name.
+ * bounds a shoal is dotted. The least depth stands beside. A bar is named, with its least depth.
  */
 final class ChartDangers {
   private static final double ARM = 4.6;

@@ -63,8 +63,7 @@ public final class ChartDrawing {
   private void under() {
     ChartGround.draw(svg, sheet, options, ink);
     for (ChartLines.Leading each : layout.leading()) {
-      Pen.line(svg, ChartTracks.path(each.followed()), ink.words(), 1);
-      Pen.dashed(svg, ChartTracks.path(each.other()), ink.words(), 0.9, "6 3.5");
+      each.draw(svg, ink);
     }
     ChartRose.draw(svg, layout.compass(), ink);
     layout.arrowsOfBuoyage().forEach(each -> each.draw(svg, ink));

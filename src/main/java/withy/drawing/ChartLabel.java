@@ -21,7 +21,7 @@ record ChartLabel(
   static final double SIZE = 11;
   static final double LINE = 11.5;
   private static final double SPACE = 4;
-  private static final double[] AWAY = {1.5, 6, 12, 20, 30, 42};
+  private static final double[] AWAY = {1.5, 6, 12, 20, 30, 42, 56, 72};
 
   static ChartLabel of(PlacedMark mark) {
     Appearance seen = mark.appearance();

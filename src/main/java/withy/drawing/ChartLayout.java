@@ -134,17 +134,17 @@ final class ChartLayout {
         .ifPresent(box -> takeDepth(new Soundings.Sounding(text, box.middle())));
   }
 
-  /** The least depth over each sill, where it is met, and beside it the word for it. */
+  /** What each sill is called, and the least depth over it. */
   private void bars(Lettering lettering) {
     for (Danger each : options.depths() ? water.dangers() : List.<Danger>of()) {
       if (each.kind() == DangerKind.BAR && sheet.area().contains(sheet.at(each.at()))) {
-        takeDepth(new Soundings.Sounding(SoundingText.of(each.leastDepth()), sheet.at(each.at())));
-        double width = Type.width(lettering.bar(), ChartLabel.SIZE, false);
+        String words = lettering.bar() + " " + lettering.metres(each.leastDepth());
+        double width = Type.width(words, ChartLabel.SIZE, false);
         Box over = Box.around(sheet.at(each.at()), 14, 14);
         room.best(ChartLabel.places(over, width, ChartLabel.LINE))
             .ifPresent(
                 box -> {
-                  bars.add(new Bearings(lettering.bar(), box));
+                  bars.add(new Bearings(words, box));
                   room.take(box.grown(CLEAR));
                 });
       }

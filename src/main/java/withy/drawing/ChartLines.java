@@ -34,7 +34,16 @@ final class ChartLines {
    * @param followed the parts along which a boat is led
    * @param other the parts along which the line is not to be followed
    */
-  record Leading(List<Vec> line, List<List<Vec>> followed, List<List<Vec>> other, int bearing) {}
+  record Leading(List<Vec> line, List<List<Vec>> followed, List<List<Vec>> other, int bearing) {
+    void draw(SvgWriter svg, ChartInk ink) {
+      if (!followed.isEmpty()) {
+        Pen.line(svg, ChartTracks.path(followed), ink.words(), 1);
+      }
+      if (!other.isEmpty()) {
+        Pen.dashed(svg, ChartTracks.path(other), ink.words(), 0.9, "6 3.5");
+      }
+    }
+  }
 
   /** An arrow of the conventional direction. */
   record Arrow(Vec at, Bearing direction) {

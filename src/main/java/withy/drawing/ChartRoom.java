@@ -9,7 +9,7 @@ import java.util.stream.IntStream;
 /** What of a chart is taken: by signs and words, which nothing may hide, by lines, by channels. */
 final class ChartRoom {
   /** Far more than any line costs. */
-  private static final double HIDDEN = 50;
+  private static final double HIDDEN = 80;
 
   private static final double STEP = 4;
 
@@ -61,7 +61,7 @@ final class ChartRoom {
   double cost(Box box) {
     double cost = area.contains(box) ? 0 : HIDDEN * HIDDEN;
     for (Box each : signs) {
-      cost += HIDDEN * box.common(each);
+      cost += box.meets(each) ? HIDDEN * (1 + box.common(each)) : 0;
     }
     for (Box each : lines) {
       cost += box.common(each);

@@ -2,6 +2,7 @@ package withy.exchange;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
+import java.util.List;
 import withy.core.geometry.Polyline;
 import withy.core.geometry.Position;
 import withy.core.item.Way;
@@ -9,6 +10,7 @@ import withy.core.scenario.Sailing;
 import withy.core.waterway.Danger;
 import withy.core.waterway.DepthField;
 import withy.core.waterway.Fairway;
+import withy.core.waterway.LeadingLine;
 
 /** The stretch of water of an item, so that anyone can sail it again: metres, north up. */
 final class WaterJson {
@@ -41,7 +43,26 @@ final class WaterJson {
       danger(each);
     }
     json.writeEndArray();
+    leadingLines(sailing.water().leadingLines());
     json.writeEndObject();
+  }
+
+  /** None are written of a water that has none. */
+  private void leadingLines(List<LeadingLine> lines) throws IOException {
+    if (lines.isEmpty()) {
+      return;
+    }
+    json.writeArrayFieldStart("leadingLines");
+    for (LeadingLine each : lines) {
+      json.writeStartObject();
+      point(json, "front", each.front());
+      point(json, "rear", each.rear());
+      double tenths = Math.rint(10 * each.bearing().degrees()) / 10;
+      json.writeNumberField("bearing", tenths % 360);
+      line(json, "followed", each.followed());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
   }
 
   private void depths(DepthField depths) throws IOException {

@@ -38,6 +38,7 @@ final class Channel {
   private final double deepest;
   private final double edge;
   private final double[] bends;
+  private final Course feet;
   private final List<Sill> sills = new ArrayList<>();
 
   /**
@@ -52,6 +53,7 @@ final class Channel {
     this.deepest = deepest;
     this.edge = edge;
     this.bends = bends(course);
+    this.feet = new Course(course);
   }
 
   /** With a sill across it: metres along the course, half its breadth, and its depth. */
@@ -66,6 +68,11 @@ final class Channel {
 
   Polyline course() {
     return course;
+  }
+
+  /** Where the course comes nearest to a place. */
+  Foot foot(Position place) {
+    return feet.foot(place);
   }
 
   /** From -1 to 1: how sharply the course turns to port, so that its outer side is starboard. */

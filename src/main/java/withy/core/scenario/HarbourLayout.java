@@ -32,7 +32,7 @@ final class HarbourLayout extends Layout {
     this.end = between(330, 430);
     this.left = between(90, 150);
     this.right = between(150, 230);
-    this.shelf = between(-760, -690);
+    this.shelf = between(-650, -590);
   }
 
   @Override

@@ -10,6 +10,10 @@ final class Leading {
   private static final double DRY = -2.8;
 
   private static final double STEP = 10;
+
+  /** Metres that a mark stands inside the edge of the dry ground. */
+  private static final double INSIDE = 15;
+
   private static final double NEAREST = 220;
   private static final double FARTHEST = 360;
 
@@ -36,7 +40,7 @@ final class Leading {
     for (double inland = from; inland < to; inland += STEP) {
       if (seabed.depth(frame.place(inland, 0)) < DRY
           && seabed.depth(frame.place(inland + STEP, 0)) < DRY) {
-        return inland;
+        return inland + INSIDE;
       }
     }
     return Double.NaN;

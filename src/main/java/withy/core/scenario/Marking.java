@@ -38,7 +38,7 @@ final class Marking {
   private static final double OFF_DANGER = 30;
 
   /** Metres of safe water round a safe water mark. */
-  private static final double SAFE_ROUND = 100;
+  private static final double SAFE_ROUND = 85;
 
   private final Practice practice;
   private final Waterway water;
@@ -61,13 +61,14 @@ final class Marking {
   static List<PlacedMark> of(
       Practice practice, Waterway water, List<Position> heads, Keel keel, Chance chance) {
     Marking marking = new Marking(practice, water, keel, chance);
+    water.leadingLines().forEach(marking::leading);
     marking.junction();
     heads.forEach(marking::head);
     for (Fairway each : water.fairways()) {
       new LateralMarks(marking, each, chance).lay();
     }
     water.dangers().forEach(marking::danger);
-    water.leadingLines().forEach(marking::leading);
+    water.leadingLines().forEach(any -> marking.safeWater());
     return marking.laid();
   }
 
@@ -191,10 +192,14 @@ final class Marking {
     practice.mark(kind).ifPresent(mark -> marks.add(new Planned(mark, place, null)));
   }
 
-  /** The two marks ashore, and off the coast the mark from which the line is made. */
+  /** The two marks ashore. */
   private void leading(LeadingLine line) {
     plan(MarkKind.LEADING_FRONT, line.front());
     plan(MarkKind.LEADING_REAR, line.rear());
+  }
+
+  /** Off the coast, the mark from which a fairway is made. */
+  private void safeWater() {
     Fairway fairway = water.fairways().get(0);
     double outermost =
         marks.stream()

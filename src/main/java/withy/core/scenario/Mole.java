@@ -3,7 +3,7 @@ package withy.core.scenario;
 import withy.core.geometry.Polyline;
 
 /** A wall of stones in the water, from the land to its head. */
-record Mole(Polyline line) implements Ground {
+final class Mole implements Ground {
   /** Metres from the middle of the wall to where its stones end. */
   static final double FOOT = 34;
 
@@ -11,9 +11,15 @@ record Mole(Polyline line) implements Ground {
   private static final double HALF = 12;
   private static final double SLOPE = 0.3;
 
+  private final Course feet;
+
+  Mole(Polyline line) {
+    this.feet = new Course(line);
+  }
+
   @Override
   public double depth(Spot spot) {
-    double off = line.foot(spot.place()).distance();
+    double off = feet.foot(spot.place()).distance();
     return CREST + SLOPE * Math.max(0, off - HALF);
   }
 }

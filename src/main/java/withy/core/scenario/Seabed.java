@@ -127,7 +127,7 @@ final class Seabed {
   private Spot spot(Position place) {
     List<Foot> feet = new ArrayList<>(channels.size());
     for (Channel each : channels) {
-      feet.add(each.course().foot(place));
+      feet.add(each.foot(place));
     }
     return new Spot(place, frame.inland(place), frame.abeam(place), feet);
   }

@@ -26,7 +26,8 @@ public final class WaterGenerator {
    */
   public static Waterway water(Practice practice, Blueprint blueprint, Keel keel, Chance chance) {
     for (int draw = 0; draw < DRAWS; draw++) {
-      Optional<Waterway> water = drawn(practice, blueprint, keel, chance);
+      Bed bed = Bed.drawn(blueprint, keel, chance);
+      Optional<Waterway> water = marked(practice, blueprint, keel, bed);
       if (water.isPresent()) {
         return water.get();
       }
@@ -34,13 +35,10 @@ public final class WaterGenerator {
     throw new IllegalStateException("no " + blueprint.id() + " comes out for " + practice.id());
   }
 
-  /** One water; empty if it is none to be shown. */
-  static Optional<Waterway> drawn(
-      Practice practice, Blueprint blueprint, Keel keel, Chance chance) {
-    double tide = chance.below(13) / 10.0;
-    Seabed seabed = Layouts.of(blueprint, chance, keel, tide).seabed();
-    Waterway bare = seabed.water(tide);
-    Waterway water = bare.with(Marking.of(practice, bare, seabed.heads(), keel, chance));
+  /** A bed with the marks of a practice; empty if it is no water to be shown. */
+  static Optional<Waterway> marked(Practice practice, Blueprint blueprint, Keel keel, Bed bed) {
+    Chance chance = Chance.of(bed.seed(), 0);
+    Waterway water = bed.bare().with(Marking.of(practice, bed.bare(), bed.heads(), keel, chance));
     return Optional.of(water)
         .filter(any -> blueprint.isLed() != any.leadingLines().isEmpty())
         .filter(any -> any.fairways().stream().allMatch(each -> isWhole(any, each, keel)))
