@@ -16,6 +16,7 @@ final class Course {
   private final double[] x;
   private final double[] y;
   private final double[] gone;
+  private final double[] whole;
   private final double[][] boxes;
   private int last;
 
@@ -30,6 +31,7 @@ final class Course {
       y[i] = line.points().get(i).y();
       gone[i] = i == 0 ? 0 : gone[i - 1] + length(x[i] - x[i - 1], y[i] - y[i - 1]);
     }
+    this.whole = box(0, legs);
     this.boxes = new double[(legs + STRETCH - 1) / STRETCH][];
     for (int i = 0; i < boxes.length; i++) {
       boxes[i] = box(i * STRETCH, Math.min(legs, (i + 1) * STRETCH));
@@ -49,6 +51,14 @@ final class Course {
       box[3] = Math.max(box[3], y[i]);
     }
     return box;
+  }
+
+  /** Whether a place may lie within a distance of the line, judged by the box round it. */
+  boolean mayBeWithin(double metres, Position place) {
+    return place.x() > whole[0] - metres
+        && place.y() > whole[1] - metres
+        && place.x() < whole[2] + metres
+        && place.y() < whole[3] + metres;
   }
 
   /** Where the line comes nearest to a place. */

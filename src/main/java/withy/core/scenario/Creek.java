@@ -31,6 +31,9 @@ final class Creek {
   }
 
   double carved(Position place, double floor) {
+    if (!feet.mayBeWithin(width / 2 + BANK, place)) {
+      return floor;
+    }
     Foot foot = feet.foot(place);
     double gone = foot.along() / length;
     double half = width / 2 * (1 - 0.75 * gone);

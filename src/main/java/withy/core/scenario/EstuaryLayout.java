@@ -16,6 +16,8 @@ final class EstuaryLayout extends Layout {
 
   private static final double BEND = -240;
 
+  private static final double EROSION = 60;
+
   private final int swing;
   private final double turning;
   private final double head;
@@ -75,7 +77,14 @@ final class EstuaryLayout extends Layout {
     double closed = 1 - Math.min(1, Math.max(0, (inland - MOUTH) / 1000));
     double half = head + widening * closed * closed * Math.sqrt(closed);
     double within = half - Math.abs(spot.abeam() - axis(inland));
-    double coast = Math.max(within, MOUTH - inland) + 60 * erosion(spot.place());
+    double smooth = Math.max(within, MOUTH - inland);
+    if (isHigh(smooth, EROSION)) {
+      return inland();
+    }
+    double coast = smooth + EROSION * erosion(spot.place());
+    if (coast <= 0) {
+      return shore(coast, 0);
+    }
     double sand = banks(inland, spot.abeam() - axis(inland), 0);
     double off = edgeOfBar(spot.abeam()) - inland + 40 * swell(spot.place());
     double sea =

@@ -15,6 +15,8 @@ final class HarbourLayout extends Layout {
 
   private static final double QUAY = 70;
 
+  private static final double EROSION = 60;
+
   /** How steeply a quay rises from the basin. */
   private static final double STEEP = 0.34;
 
@@ -75,13 +77,23 @@ final class HarbourLayout extends Layout {
   private double ground(Spot spot) {
     double inland = spot.inland();
     double abeam = swing * spot.abeam();
+    return Math.max(
+        coast(spot, inland, abeam), Math.max(basin(inland, abeam), neck(inland, abeam)));
+  }
+
+  /** The land, the foreshore, the shelf before it and the sea beyond. */
+  private double coast(Spot spot, double inland, double abeam) {
+    if (isHigh(COASTLINE - inland, EROSION)) {
+      return inland();
+    }
     double open = Unevenness.smooth((Math.abs(abeam) - 260) / 200);
-    double coast = COASTLINE - inland + 60 * erosion(spot.place()) * (0.25 + 0.75 * open);
+    double coast = COASTLINE - inland + EROSION * erosion(spot.place()) * (0.25 + 0.75 * open);
+    if (coast <= 0) {
+      return shore(coast, 0);
+    }
     double off = shelf - inland + 60 * swell(spot.place());
     double sand = banks(abeam, inland, 0);
-    double sea = off > 0 ? sand + off / 30 : sand;
-    double land = shore(coast, sea);
-    return Math.max(land, Math.max(basin(inland, abeam), neck(inland, abeam)));
+    return shore(coast, off > 0 ? sand + off / 30 : sand);
   }
 
   /** The dredged basin: level, with quays as steep as the depths can show them. */

@@ -93,6 +93,16 @@ abstract class Layout {
     return sea - (COAST + sea) * left * left;
   }
 
+  /** Whether it is so far inland that no erosion of a coast is felt, nor any mud before it. */
+  static boolean isHigh(double off, double erosion) {
+    return off < -(HIGHEST - COAST) / LAND_RISE - erosion;
+  }
+
+  /** Land as high as it gets. */
+  static double inland() {
+    return -HIGHEST;
+  }
+
   /** The metres by which a channel is deeper in its middle than it need be. */
   final Channel channel(String id, Polyline course, double width) {
     return new Channel(id, course, width, edge + between(15, 40) / 10, edge);

@@ -11,6 +11,9 @@ final class Mole implements Ground {
   private static final double HALF = 12;
   private static final double SLOPE = 0.3;
 
+  /** Metres beyond which no sea here is deeper than its slope. */
+  private static final double FELT = 130;
+
   private final Course feet;
 
   Mole(Polyline line) {
@@ -19,6 +22,9 @@ final class Mole implements Ground {
 
   @Override
   public double depth(Spot spot) {
+    if (!feet.mayBeWithin(FELT, spot.place())) {
+      return Double.POSITIVE_INFINITY;
+    }
     double off = feet.foot(spot.place()).distance();
     return CREST + SLOPE * Math.max(0, off - HALF);
   }

@@ -14,6 +14,7 @@ final class RiverLayout extends Layout {
   /** Metres between the farthest places of neighbouring bends, along the chart. */
   private static final double BEND = 580;
 
+  private static final double EROSION = 40;
   private static final double OUTER_SHORE = 48;
 
   RiverLayout(Chance chance, Keel keel, double tide) {
@@ -49,7 +50,12 @@ final class RiverLayout extends Layout {
     double outer = main.bend(foot.along()) * Math.signum(foot.off());
     double reach = wide + 60 * inner - (wide - OUTER_SHORE) * Math.max(0, outer) * 0.8;
     double off = foot.distance() - main.fairway().width() / 2;
-    double coast = reach - off + 40 * erosion(spot.place()) * Unevenness.smooth(off / 60);
-    return shore(coast, banks(foot.along(), foot.off(), 1.1 * inner));
+    if (isHigh(reach - off, EROSION)) {
+      return inland();
+    }
+    double coast = reach - off + EROSION * erosion(spot.place()) * Unevenness.smooth(off / 60);
+    return coast <= 0
+        ? shore(coast, 0)
+        : shore(coast, banks(foot.along(), foot.off(), 1.1 * inner));
   }
 }

@@ -11,8 +11,4 @@ import withy.core.geometry.Position;
  * @param abeam metres to starboard of it
  * @param feet where each channel comes nearest, in the order in which they were cut
  */
-record Spot(Position place, double inland, double abeam, List<Foot> feet) {
-  Spot {
-    feet = List.copyOf(feet);
-  }
-}
+record Spot(Position place, double inland, double abeam, List<Foot> feet) {}

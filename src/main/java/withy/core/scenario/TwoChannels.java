@@ -9,6 +9,8 @@ import withy.core.waterway.Keel;
 
 /** Two channels that part or meet, with a middle ground between them. */
 final class TwoChannels extends Layout {
+  private static final double EROSION = 50;
+
   private final boolean part;
 
   private TwoChannels(Chance chance, Keel keel, double tide, boolean part) {
@@ -81,9 +83,13 @@ final class TwoChannels extends Layout {
 
   private double ground(Spot spot, List<Channel> both, double reach) {
     double off = outside(spot, both);
-    double coast = reach - off + 50 * erosion(spot.place()) * Unevenness.smooth(off / 60);
+    if (isHigh(reach - off, EROSION)) {
+      return inland();
+    }
+    double coast = reach - off + EROSION * erosion(spot.place()) * Unevenness.smooth(off / 60);
     Foot foot = spot.feet().get(0);
     double inner = Math.max(both.get(0).inner(foot), 0);
-    return shore(coast, banks(foot.along(), foot.off(), off < 120 ? 0.8 * inner : 0));
+    double more = off < 120 ? 0.8 * inner : 0;
+    return coast <= 0 ? shore(coast, 0) : shore(coast, banks(foot.along(), foot.off(), more));
   }
 }
