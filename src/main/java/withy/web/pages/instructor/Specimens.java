@@ -26,7 +26,12 @@ final class Specimens {
     List<KeyedOption> options =
         item.answer().foreseen().stream().map(each -> keyed(item, each)).toList();
     return new Specimen(
-        shown(item), wording.name(item.measures()), items.prompt(item), items.facts(item), options);
+        shown(item),
+        ItemPictures.isChart(item),
+        wording.name(item.measures()),
+        items.prompt(item),
+        items.facts(item),
+        options);
   }
 
   /** What a learner sees, and in place of nothing the mark or the light that is right. */
