@@ -20,7 +20,7 @@ final class Attributes {
   }
 
   String place(String name) {
-    return place + "." + name;
+    return place.isEmpty() ? name : place + "." + name;
   }
 
   boolean has(String name) {

@@ -19,7 +19,8 @@ public final class AuthoredDrillSets implements DrillSets {
           "cardinal-marks",
           "by-night",
           "before-the-harbour",
-          "the-skarrow");
+          "the-skarrow",
+          "skarrow-passage");
 
   private @Nullable List<Named> read;
 

@@ -140,7 +140,7 @@ final class ShapeReader {
             .map(each -> new Coordinate(each.longitude(), each.latitude()))
             .toArray(Coordinate[]::new);
     LinearRing drawn = GEOMETRY.createLinearRing(corners);
-    if (GEOMETRY.createPolygon(drawn).getArea() == 0) {
+    if (drawn.convexHull().getArea() == 0) {
       problems.add(place, "no-extent");
       return false;
     }

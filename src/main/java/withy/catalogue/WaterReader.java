@@ -36,7 +36,8 @@ public final class WaterReader implements WaterFiles {
     Double tide = top.number("tide", 0, HIGHEST_TIDE);
     Region region = S101Codes.optional(top, "marksNavigationalSystemOf", S101Codes.SYSTEM);
     String called = title == null ? named : title;
-    if (called == null || called.isBlank()) {
+    boolean untold = title == null && !top.has("title");
+    if (untold || (called != null && called.isBlank())) {
       problems.add("title", "missing");
     }
     List<SurveyedFeature> features = reader.features(root);

@@ -123,13 +123,12 @@ public final class ChartDrawing {
     Soundings.depths(svg, layout.depths(), ink);
   }
 
-  /** The letters of the ways, where they enter the sheet and where they leave it. */
+  /** The letters of the ways, where they end or leave the sheet. */
   private void letters() {
     for (ChartOptions.Way each : options.ways()) {
       List<List<Vec>> parts = sheet.inside(sheet.at(each.line()));
-      if (!parts.isEmpty() && each.letter() != null) {
+      if (!parts.isEmpty() && each.letter() != null && !each.letter().isEmpty()) {
         List<Vec> last = parts.get(parts.size() - 1);
-        ChartTracks.letter(svg, each.letter(), parts.get(0).get(0), sheet.area(), ink);
         ChartTracks.letter(svg, each.letter(), last.get(last.size() - 1), sheet.area(), ink);
       }
     }

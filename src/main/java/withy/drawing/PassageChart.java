@@ -8,7 +8,9 @@ import withy.core.geometry.Position;
 import withy.core.item.Item;
 import withy.core.item.Passage;
 import withy.core.scenario.Sailing;
+import withy.core.waterway.PlacedMark;
 import withy.core.waterway.Sailed;
+import withy.core.waterway.Waterway;
 
 /**
  * The chart of a passage, its marks numbered in the order in which the boat meets them: without
@@ -84,6 +86,20 @@ final class PassageChart {
     }
     Position middle = new Position((west + east) / 2, (south + north) / 2);
     double reach = Math.max(east - west, north - south) / 2 + BESIDE;
-    return ChartDrawing.of(sailing.water().around(middle, reach), lettering, options);
+    return ChartDrawing.of(
+        whole(sailing.water().around(middle, reach), middle, reach * 0.9), lettering, options);
+  }
+
+  /** Without those of the other marks that the frame would cut. */
+  private Waterway whole(Waterway water, Position middle, double reach) {
+    List<PlacedMark> marks = new ArrayList<>(water.marks());
+    marks.removeIf(
+        each ->
+            !met().contains(each.position())
+                && Math.max(
+                        Math.abs(each.position().x() - middle.x()),
+                        Math.abs(each.position().y() - middle.y()))
+                    > reach);
+    return new Waterway(water.depths(), water.tide(), water.fairways(), water.dangers(), marks);
   }
 }

@@ -107,6 +107,28 @@ class FreeAnswersIT {
         });
   }
 
+  @ParameterizedTest
+  @ValueSource(booleans = {true, false})
+  void aPassageIsAnsweredMarkByMark(boolean scripts) throws BindException {
+    tell(
+        FreeItems::passage,
+        scripts,
+        phone -> {
+          check(phone);
+          phone.press(".slot:first-of-type .row");
+          phone.follow("form.answer button");
+          assertThat(phone.driver().findElements(By.cssSelector(".slot.refused")))
+              .hasSizeBetween(2, 5);
+          check(phone);
+          for (WebElement slot : phone.driver().findElements(By.cssSelector(".slot"))) {
+            slot.findElement(By.cssSelector(".row")).click();
+          }
+          phone.follow("form.answer button");
+          assertThat(phone.text(".parts")).contains("Mark 1", "Mark 3");
+          check(phone);
+        });
+  }
+
   @Test
   void rowsAreLargeEnoughForAThumb() throws BindException {
     tell(

@@ -57,6 +57,24 @@ class ChartDrawingTest {
     }
   }
 
+  @ParameterizedTest
+  @MethodSource("waters")
+  void showsLandAndMarksAloneWithoutDepths(Waterway water) {
+    List<Position> met = water.marks().stream().map(PlacedMark::position).limit(2).toList();
+    ChartOptions options = ChartOptions.plain().withoutDepths().meeting(met);
+    ChartLayout layout = ChartLayout.of(water, ChartSheet.of(water.depths()), options);
+    assertThat(layout.soundings()).isEmpty();
+    assertThat(layout.depths()).as("least depths over dangers").isEmpty();
+    assertThat(layout.numbers()).hasSameSizeAs(met);
+    assertThat(drawn(water, options).text())
+        .doesNotContain(
+            "fill=\"" + Palette.CHART_SHELVING,
+            "fill=\"" + Palette.CHART_SHALLOW,
+            "fill=\"" + Palette.CHART_DRYING);
+    assertThat(drawn(water, ChartOptions.plain()).text())
+        .contains("fill=\"" + Palette.CHART_SHELVING);
+  }
+
   private static boolean isInside(Rectangle2D box, ChartSheet sheet) {
     return box.getMinX() >= 0
         && box.getMinY() >= 0

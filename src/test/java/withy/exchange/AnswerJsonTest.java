@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import withy.core.item.Item;
+import withy.core.item.Passage;
 import withy.core.mark.Practice;
 import withy.fixture.FreeItems;
 import withy.wording.ItemWording;
@@ -51,6 +52,30 @@ class AnswerJsonTest {
     assertThat(json.get("key")).hasSize(4);
     assertThat(json.get("beliefs").get(0).get("parts").get("colours").textValue())
         .isEqualTo("plain-green");
+  }
+
+  @Test
+  void aPassageHasPartsInTheOrderInWhichTheMarksAreMetAndTheRightTrack()
+      throws JsonProcessingException {
+    Item item = FreeItems.passage(Practice.IALA_A, List.of(), 1, 0);
+    JsonNode json = json(item);
+    assertThat(json.has("options")).isFalse();
+    assertThat(json.has("key")).isFalse();
+    assertThat(json.get("parts")).hasSize(((Passage) item.answer()).legs().size());
+    int mark = 0;
+    for (JsonNode part : json.get("parts")) {
+      assertThat(part.get("mark").intValue()).isEqualTo(mark++);
+      assertThat(json.get("marks").get(part.get("mark").intValue()).get("position")).hasSize(2);
+      for (JsonNode option : part.get("options")) {
+        boolean key = option.get("value").equals(part.get("key"));
+        assertThat(option.get("misconception").isNull()).isEqualTo(key);
+        assertThat(option.get("track")).hasSizeGreaterThan(2);
+        assertThat(option.get("leastDepth").isNumber()).isTrue();
+      }
+    }
+    assertThat(json.get("track").get(0)).isEqualTo(json.get("water").get("boat"));
+    assertThat(json.get("leastDepth").doubleValue()).isGreaterThanOrEqualTo(1.9);
+    assertThat(json.get("beliefs").get(0).get("sides")).hasSameSizeAs(json.get("parts"));
   }
 
   private static JsonNode json(Item item) throws JsonProcessingException {

@@ -9,6 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import withy.catalogue.DemoClassReader;
+import withy.catalogue.WaterReader;
 import withy.core.measurement.ConceptError;
 import withy.core.measurement.Review;
 import withy.core.measurement.Verdict;
@@ -18,10 +19,14 @@ import withy.store.Store;
 
 class DemoClassTest {
   private static final Store STORE = MemoryStore.create();
-  private static final School SCHOOL = School.over(STORE.ports());
+  private static final School SCHOOL = School.over(STORE.ports(new WaterReader()));
   private static final DemoClass DEMO =
       new DemoClass(
-          STORE.ports(), School.CHEAP, SCHOOL.clock, SCHOOL.secrets, DemoClassReader.read());
+          STORE.ports(new WaterReader()),
+          School.CHEAP,
+          SCHOOL.clock,
+          SCHOOL.secrets,
+          DemoClassReader.read());
 
   private static final SchoolClass MADE = DEMO.fill();
 
@@ -57,7 +62,7 @@ class DemoClassTest {
     Instant first = responses.get(0).answeredAt();
     Instant last = responses.get(responses.size() - 1).answeredAt();
     assertThat(Duration.between(first, last)).isGreaterThan(Duration.ofDays(4));
-    assertThat(drills).hasSize(2);
+    assertThat(drills).hasSize(3);
     assertThat(drills.get(0).assignment().due()).isAfter(now);
     assertThat(drills.get(1).assignment().due()).isBefore(now);
     assertThat(drills.get(0).learners()).extracting(each -> each.answered()).contains(0, 12);

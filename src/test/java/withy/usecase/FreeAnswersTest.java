@@ -6,12 +6,14 @@ import static withy.usecase.Refusals.assertRefused;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import withy.core.item.Concept;
 import withy.core.item.Misconception;
+import withy.core.item.Passage;
 import withy.core.measurement.LearnerState;
 import withy.core.measurement.Review;
 import withy.core.response.Response;
@@ -186,6 +188,66 @@ class FreeAnswersTest {
         Reason.UNKNOWN_OPTION, () -> drilled.give(with(whole, "light", whole.get("body"))));
     assertRefused(Reason.UNKNOWN_OPTION, () -> drilled.give(with(whole, "sound", "bell")));
     assertThat(drilled.responses()).isEmpty();
+  }
+
+  @Test
+  void keepsAPassageAsOneWordOfItsSides() {
+    Drilled drilled = new Drilled(FreeItems::passage);
+    IssuedItem item = drilled.next();
+    Given right = AnswerReading.given(item, item.item().key());
+
+    Feedback feedback = drilled.give(right);
+
+    assertThat(feedback.correct()).isTrue();
+    assertThat(feedback.key()).isEqualTo(right);
+    Response kept = drilled.responses().get(0);
+    assertThat(kept.option()).isEqualTo(item.item().key()).isEqualTo(kept.key());
+    assertThat(kept.concepts()).startsWith("passage");
+    assertThat(kept.offered()).isEmpty();
+  }
+
+  @Test
+  void namesTheBeliefBehindTheSidesOfAPassage() {
+    Drilled drilled = new Drilled(FreeItems::passage);
+    IssuedItem item = drilled.next();
+    Passage passage = (Passage) item.item().answer();
+    String led = passage.led(Misconception.REGION_SWAPPED).orElseThrow();
+
+    Feedback feedback = drilled.give(AnswerReading.given(item, led));
+
+    assertThat(feedback.correct()).isFalse();
+    assertThat(feedback.chosen()).isEqualTo(led);
+    assertThat(passage.led(Objects.requireNonNull(feedback.misconception()))).contains(led);
+  }
+
+  @Test
+  void refusesAPassageThatIsNotWholeAndKeepsItOpen() {
+    Drilled drilled = new Drilled(FreeItems::passage);
+    IssuedItem item = drilled.next();
+    Map<String, String> whole =
+        ((Given.Parts) AnswerReading.given(item, item.item().key())).tokens();
+    assertThat(whole).containsKeys("0", "1", "2").hasSize(item.legs().size());
+
+    assertRefused(Reason.INCOMPLETE_ANSWER, () -> drilled.give(without(whole, "1")));
+    assertRefused(Reason.INCOMPLETE_ANSWER, () -> drilled.give(number("leave-to-port")));
+    assertRefused(Reason.UNKNOWN_OPTION, () -> drilled.give(with(whole, "1", "leave-to-port")));
+    assertRefused(Reason.UNKNOWN_OPTION, () -> drilled.give(with(whole, "1", whole.get("0"))));
+    assertRefused(Reason.UNKNOWN_OPTION, () -> drilled.give(with(whole, "9", whole.get("0"))));
+
+    assertThat(drilled.responses()).isEmpty();
+    assertThat(drilled.next().id()).isEqualTo(item.id());
+    assertThat(drilled.give(new Given.Parts(whole)).correct()).isTrue();
+  }
+
+  @Test
+  void sidesGoByTokensThatTellNothing() {
+    IssuedItem item = new Drilled(FreeItems::passage).next();
+    List<String> tokens =
+        item.legs().stream().flatMap(leg -> leg.sides().stream()).map(OpaqueOption::token).toList();
+    assertThat(tokens)
+        .hasSizeGreaterThanOrEqualTo(6)
+        .doesNotHaveDuplicates()
+        .allMatch(each -> each.length() == 12);
   }
 
   @Test

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import withy.core.geometry.Bearing;
 import withy.core.geometry.Position;
 import withy.core.mark.Practice;
+import withy.core.scenario.Clearance;
 import withy.core.scenario.Sailing;
 import withy.core.scenario.Scenario;
 import withy.core.scenario.SightedMark;
@@ -42,6 +43,12 @@ record Afloat(Practice practice, Waterway water, Position boat, Bearing heading)
       }
     }
     return new Scenario(practice, situation, sighted).in(new Sailing(water, KEEL, boat, marks));
+  }
+
+  /** The same with tracks drawn past a danger. */
+  Scenario before(PlacedMark asked, Situation situation, Clearance drawn) {
+    Scenario scenario = before(asked, situation);
+    return scenario.in(sailing(scenario).clearing(drawn));
   }
 
   private SightedMark sighted(PlacedMark mark, Bearing bearing) {

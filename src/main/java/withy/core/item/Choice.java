@@ -1,6 +1,7 @@
 package withy.core.item;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +14,9 @@ import withy.core.scenario.Chance;
  * @param key the value of the one option that is right
  */
 public record Choice(List<Option> options, String key) implements Answer {
+  /** The words of an option that is a letter on the chart. */
+  static final String LETTERED = "option.track";
+
   /**
    * @throws IllegalArgumentException if options repeat, or the key is not the one without a belief
    */
@@ -96,8 +100,12 @@ public record Choice(List<Option> options, String key) implements Answer {
     return values;
   }
 
+  /** Tracks stand in the order of their letters, which chance has dealt already. */
   @Override
   public Choice shuffled(Chance chance) {
+    if (options.stream().allMatch(each -> each.text().key().equals(LETTERED))) {
+      return new Choice(options.stream().sorted(Comparator.comparing(Option::value)).toList(), key);
+    }
     return new Choice(chance.shuffled(options), key);
   }
 }

@@ -13,6 +13,7 @@ public enum Form implements Term {
   ASSEMBLE,
   NUMBER,
   LEADING,
+  CLEARANCE,
   CHART_OVER_RULE,
   REGULATORY,
   PASSAGE

@@ -78,6 +78,11 @@ record Formula(Form form, Function<Scenario, @Nullable String> answer) {
     return new Formula(Form.NUMBER, scenario -> decimal(belief.apply(scenario)));
   }
 
+  /** Which track is chosen past a danger, or how far off one is found to pass. */
+  static Formula clears(Function<Scenario, @Nullable String> belief) {
+    return new Formula(Form.CLEARANCE, belief);
+  }
+
   /** Where to pass a cardinal mark. */
   static Formula pass(Function<Scenario, @Nullable Quadrant> belief) {
     return new Formula(

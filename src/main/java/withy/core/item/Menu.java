@@ -28,6 +28,7 @@ final class Menu {
           new SectorWriter(),
           new NumberWriter(),
           new LeadingWriter(),
+          new ClearanceWriter(),
           new ChartOverRuleWriter(),
           new RegulatoryWriter(),
           new PassageWriter());

@@ -5,6 +5,7 @@ import static withy.core.item.Concept.CARDINAL_IDENTITY;
 import static withy.core.item.Concept.CARDINAL_LIGHT;
 import static withy.core.item.Concept.CARDINAL_SIDE;
 import static withy.core.item.Concept.CHART_OVER_RULE;
+import static withy.core.item.Concept.CLEARANCE;
 import static withy.core.item.Concept.EMERGENCY_WRECK;
 import static withy.core.item.Concept.FIXED_MARK;
 import static withy.core.item.Concept.ISOLATED_DANGER;
@@ -26,6 +27,7 @@ import static withy.core.item.Form.DIRECTION;
 import static withy.core.item.Form.LEADING;
 import static withy.core.item.Form.SIDE;
 import static withy.core.item.Formula.asks;
+import static withy.core.item.Formula.clears;
 import static withy.core.item.Formula.kind;
 import static withy.core.item.Formula.light;
 import static withy.core.item.Formula.number;
@@ -123,7 +125,10 @@ public enum Misconception implements Term {
   /** M13: turns the safe side into the wrong hand, as if heading the other way. */
   HAND_REVERSED(List.of(CARDINAL_SIDE), of(SIDE, SideBeliefs::handReversed)),
   /** Takes a cardinal mark to stand on the danger itself. */
-  DANGER_AT_MARK(List.of(CARDINAL_SIDE), of(SIDE, SideBeliefs::dangerAtMark)),
+  DANGER_AT_MARK(
+      List.of(CARDINAL_SIDE, CLEARANCE),
+      of(SIDE, SideBeliefs::dangerAtMark),
+      clears(ClearanceBeliefs::anySide)),
   /** M14: swaps the cones of east and west. */
   EAST_WEST_TOPMARKS_SWAPPED(
       List.of(CARDINAL_IDENTITY),
@@ -290,6 +295,14 @@ public enum Misconception implements Term {
   BOW_ON_MARKS(List.of(LEADING_LINE), of(LEADING, LeadingBeliefs::bowOnMarks)),
   /** Steers further into a cross-stream, whether the leading marks are in line or not. */
   STREAM_OVER_MARKS(List.of(LEADING_LINE), of(LEADING, LeadingBeliefs::intoTheStream)),
+  /** M30: passes a mark as close as possible. */
+  HUGS_THE_MARK(List.of(CLEARANCE), clears(ClearanceBeliefs::alongside)),
+  /** Takes a cable for a hundred metres. */
+  CABLE_TAKEN_FOR_HUNDRED_METRES(List.of(CLEARANCE), clears(ClearanceBeliefs::hundreds)),
+  /** Takes a danger to be passed as soon as its mark is. */
+  DANGER_PASSED_WITH_MARK(List.of(CLEARANCE), clears(ClearanceBeliefs::turnIn)),
+  /** Measures to the mark where the danger lies beyond it, or the reverse. */
+  MARK_MEASURED_FOR_DANGER(List.of(CLEARANCE), clears(ClearanceBeliefs::toTheOther)),
   /** Obeys every mark, whichever channel it serves, without a look at the soundings. */
   RULE_OVER_CHART(
       List.of(CHART_OVER_RULE),

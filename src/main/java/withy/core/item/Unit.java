@@ -7,6 +7,8 @@ import withy.core.Term;
 public enum Unit implements Term {
   /** 1852 m. The symbol is that of charts (INT 1, B 45). */
   NAUTICAL_MILES("M", "NM", "nm", "nmi"),
+  /** Tenths of a nautical mile, 185.2 m (INT 1, B 46). */
+  CABLES("cable", "cables", "cab", "cbl"),
   /** Of arc, or true on a compass card. */
   DEGREES("°", "deg"),
   METRES("m"),

@@ -1,9 +1,11 @@
 package withy.web.pages;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import withy.core.item.Assembly;
 import withy.core.item.Feature;
@@ -29,6 +31,9 @@ import withy.wording.Wording;
 
 /** The pictures of items, each with a name that tells what kind of picture it is and no more. */
 public final class ItemPictures {
+  private static final Set<Form> CHARTS =
+      EnumSet.of(Form.CLEARANCE, Form.CHART_OVER_RULE, Form.PASSAGE);
+
   private final Wording wording;
 
   public ItemPictures(Wording wording) {
@@ -124,7 +129,7 @@ public final class ItemPictures {
 
   /** Whether the picture that is asked about is a chart, so that the answer's holds all of it. */
   public static boolean isChart(Item item) {
-    return item.form() == Form.CHART_OVER_RULE || item.form() == Form.PASSAGE;
+    return CHARTS.contains(item.form());
   }
 
   /** A mark by day. */
@@ -188,6 +193,7 @@ public final class ItemPictures {
         switch (item.form()) {
           case NUMBER -> "page.picture.channel";
           case CHART_OVER_RULE -> "page.picture.chart";
+          case CLEARANCE -> "page.picture.chart.clearance";
           case LEADING -> "page.picture.leading." + view;
           default -> "page.picture." + view;
         });

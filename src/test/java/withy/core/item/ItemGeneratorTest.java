@@ -121,6 +121,7 @@ class ItemGeneratorTest {
             Concept.EMERGENCY_WRECK,
             Concept.FIXED_MARK,
             Concept.LEADING_LINE,
+            Concept.CLEARANCE,
             Concept.CHART_OVER_RULE,
             Concept.LIGHT_CHARACTER,
             Concept.LIGHT_RANGE,

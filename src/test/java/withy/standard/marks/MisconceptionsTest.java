@@ -96,6 +96,7 @@ class MisconceptionsTest {
     rows()
         .forEach(row -> missing.remove(Term.parse(Misconception.class, row.get("misconception"))));
     missing.removeAll(LookoutMisconceptionsTest.beliefs());
+    missing.removeAll(ClearanceMisconceptionsTest.beliefs());
     assertThat(missing).containsExactly(Misconception.UNEXPLAINED);
   }
 

@@ -34,18 +34,21 @@ class FreeAnswersApiTest {
 
   private static ClubServer numbers;
   private static ClubServer assemblies;
+  private static ClubServer passages;
   private static int learners;
 
   @BeforeAll
   static void start() {
     numbers = ClubServer.start(FreeItems::number);
     assemblies = ClubServer.start(FreeItems::assembly);
+    passages = ClubServer.start(FreeItems::passage);
   }
 
   @AfterAll
   static void stop() {
     numbers.close();
     assemblies.close();
+    passages.close();
   }
 
   /** A learner with a drill. */
@@ -204,8 +207,60 @@ class FreeAnswersApiTest {
   }
 
   @Test
+  void offersTheSidesOfEachMarkUnderTokensAndTellsNoMore() {
+    JsonNode item = Drilled.at(passages).next();
+    assertThat(item.get("form").textValue()).isEqualTo("passage");
+    assertThat(item.get("options")).isEmpty();
+    assertThat(item.has("slots")).isFalse();
+    int number = 0;
+    for (JsonNode part : item.get("parts")) {
+      assertThat(part.get("part").textValue()).isEqualTo(Integer.toString(number++));
+      assertThat(part.get("text").textValue()).startsWith("Mark " + number);
+      assertThat(part).hasSize(4);
+      for (JsonNode choice : part.get("choices")) {
+        assertThat(choice.get("value").textValue()).matches("[\\w-]{12}");
+        assertThat(choice.get("text").textValue()).matches("To port|To starboard|On either side");
+        assertThat(choice).hasSize(2);
+      }
+    }
+    assertThat(number).isBetween(3, 6);
+    requireSecrecy(item);
+    assertThat(item.toString()).doesNotContain("leave-to", "track", "leastDepth", "wrong-channel");
+  }
+
+  @Test
+  void takesASideForEachMarkAndTellsTheKeyAfterwards() {
+    Drilled drilled = Drilled.at(passages);
+    JsonNode first = drilled.next();
+    JsonNode key = json(drilled.send(AnyAnswer.to(first))).get("key");
+    for (JsonNode part : first.get("parts")) {
+      assertThat(part.get("choices").findValues("value"))
+          .contains(key.get(part.get("part").textValue()));
+    }
+    ObjectNode whole = (ObjectNode) AnyAnswer.to(drilled.next());
+    refuses(drilled, whole.deepCopy().without("0"), "incomplete-answer");
+    refuses(drilled, whole.deepCopy().put("0", "leave-to-port"), "unknown-option");
+    refuses(drilled, whole.deepCopy().set("11", whole.get("0")), "unknown-option");
+    assertThat(drilled.send(whole).statusCode()).isEqualTo(201);
+  }
+
+  @Test
+  void exportsAPassageAsOneWordThatAReviewReads() throws Exception {
+    Drilled drilled = Drilled.at(passages);
+    drilled.send(AnyAnswer.to(drilled.next()));
+    String path = "/api/classes/" + drilled.schoolClass();
+    String csv = passages.instructor().get(path + "/responses.csv").body();
+    Response read = ResponsesCsv.read(new ByteArrayInputStream(csv.getBytes(UTF_8))).get(0);
+    assertThat(read.key()).matches("leave-to-(port|starboard)(/leave-to-(port|starboard)){2,5}");
+    assertThat(read.option()).startsWith("leave-to-port/leave-to-port");
+    assertThat(read.correct()).isFalse();
+    assertThat(passages.instructor().get(path + "/review").body())
+        .isEqualTo(ReviewJson.write(Review.of(List.of(read))) + "\n");
+  }
+
+  @Test
   void saysTheSameWhenAFreeAnswerIsSentAgain() {
-    for (ClubServer each : List.of(numbers, assemblies)) {
+    for (ClubServer each : List.of(numbers, assemblies, passages)) {
       Drilled drilled = Drilled.at(each);
       String sent = drilled.response(AnyAnswer.to(drilled.next()));
       HttpResponse<String> first = drilled.learner().postJson("/api/responses", sent);

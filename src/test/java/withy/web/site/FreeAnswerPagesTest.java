@@ -18,18 +18,21 @@ class FreeAnswerPagesTest {
   @TempDir private static Path folder;
   private static OpenServer numbers;
   private static OpenServer assemblies;
+  private static OpenServer passages;
   private static Visitor instructor;
 
   @BeforeAll
   static void open() throws BindException {
     numbers = OpenServer.on(folder.resolve("numbers"), FreeItems::number);
     assemblies = OpenServer.on(folder.resolve("assemblies"), FreeItems::assembly);
+    passages = OpenServer.on(folder.resolve("passages"), FreeItems::passage);
   }
 
   @AfterAll
   static void close() {
     numbers.close();
     assemblies.close();
+    passages.close();
   }
 
   /** A learner at the first item of a drill; the instructor is at the page of the class. */
@@ -142,6 +145,77 @@ class FreeAnswerPagesTest {
         .isEqualTo("Choose one under “Colours”, or “Not sure”");
     learner.send("form.answer", "option", "not-sure");
     assertThat(learner.one("h1").text()).isEqualTo("You were not sure");
+  }
+
+  @Test
+  void asksForASideOfEachMarkOnAChartWithoutDepths() {
+    Visitor learner = drilling(passages);
+    assertThat(learner.page().select(".slot legend").eachText())
+        .hasSizeBetween(3, 6)
+        .allMatch(each -> each.matches("Mark [1-6](, “.+”)?"));
+    for (Element slot : learner.page().select(".slot")) {
+      assertThat(slot.select(".row").eachText()).startsWith("To port", "To starboard");
+    }
+    assertThat(learner.page().select(".charted svg")).hasSize(1);
+    assertThat(learner.one(".charted svg").attr("aria-label")).startsWith("Chart without depths");
+    assertThat(learner.text()).doesNotContain("leave-to", "region-swapped");
+  }
+
+  @Test
+  void tellsWhichMarksWereWrongAndWhereTheKeelMetTheGround() {
+    Visitor learner = drilling(passages);
+    int marks = learner.page().select(".slot").size();
+    learner.send("form.answer", sides(learner, 0));
+    assertThat(learner.one("h1").text()).contains("Not this time");
+    assertThat(learner.page().select(".parts div")).hasSize(marks);
+    assertThat(learner.page().select(".parts div").eachText())
+        .anyMatch(each -> each.matches("Mark .*✕ To port – right would be: To starboard.*"))
+        .anyMatch(each -> each.matches("Mark .*✓ To port – right.*"));
+    assertThat(learner.page().select("figure.chart svg")).hasSize(1);
+    assertThat(learner.one("figcaption").text()).contains("safe track", "dashed");
+    assertThat(learner.one(".sailed").text())
+        .startsWith("The safe track has ")
+        .containsPattern("she leaves mark [1-6] on the wrong side");
+    assertThat(learner.one(".assumed").text()).isNotBlank();
+  }
+
+  @Test
+  void asksForTheSidesThatAreMissingAndKeepsTheOthers() {
+    Visitor learner = drilling(passages);
+    String first = learner.one("[name=part-0]").val();
+    learner.send("form.answer", "part-0", first);
+    assertThat(learner.status()).isEqualTo(422);
+    assertThat(learner.page().select(".problems a").eachAttr("href"))
+        .startsWith("#part-1", "#part-2")
+        .doesNotContain("#part-0");
+    assertThat(learner.one("input[name=part-0][checked]").val()).isEqualTo(first);
+    assertThat(learner.one(".slot.refused .problem").text())
+        .matches("Choose a side for “Mark 2.*”, or “Not sure”");
+    learner.send("form.answer", "option", "not-sure");
+    assertThat(learner.one("h1").text()).isEqualTo("You were not sure");
+    assertThat(learner.one(".answers").text()).contains("1 to ", ", 2 to ");
+    assertThat(learner.one("figcaption").text()).isEqualTo("The safe track");
+  }
+
+  @Test
+  void instructorsSeeTheSidesThatAreRightAndThoseOfBeliefs() {
+    drilling(passages);
+    instructor.follow("a[href$=compose]");
+    instructor.send("#compose", "concept", "passage", "do", "sample");
+    assertThat(instructor.one(".specimen .keyed .key").text()).matches("1 to .*, 3 to .* right");
+    assertThat(instructor.page().select(".specimen:first-of-type .keyed li")).hasSizeGreaterThan(1);
+    assertThat(instructor.page().select(".specimen:first-of-type .specimen-picture svg"))
+        .hasSize(1);
+  }
+
+  /** The same choice for every mark. */
+  private static String[] sides(Visitor learner, int choice) {
+    List<String> fields = new ArrayList<>();
+    for (Element slot : learner.page().select(".slot")) {
+      Element input = slot.select("input").get(choice);
+      fields.addAll(List.of(input.attr("name"), input.val()));
+    }
+    return fields.toArray(String[]::new);
   }
 
   @Test
