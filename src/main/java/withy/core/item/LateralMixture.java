@@ -46,7 +46,7 @@ final class LateralMixture {
       case OUTBOUND_BY_SHAPE ->
           task.surveyed() == null
               ? SideWriter.lateral(task, Travel.AGAINST, View.DISTANT)
-              : byColour(task, Travel.AGAINST);
+              : WaterSides.fromAfar(WaterSides.drawn(task, Travel.AGAINST));
     };
   }
 }

@@ -1,12 +1,15 @@
 package withy.core.item;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import withy.core.geometry.Bearing;
 import withy.core.geometry.Polyline;
+import withy.core.mark.Appearance;
 import withy.core.mark.Practice;
 import withy.core.mark.Side;
+import withy.core.mark.SideRules;
 import withy.core.mark.Travel;
 import withy.core.scenario.Blueprint;
 import withy.core.scenario.Chance;
@@ -56,6 +59,31 @@ final class WaterSides {
       drawn = new WaterSides(task.practice(), water, travel).scenario(task.chance());
     }
     return drawn.get();
+  }
+
+  /** The same as a silhouette without colour, if the shape of the mark then tells its side. */
+  static Scenario fromAfar(Scenario near) {
+    Appearance seen = near.mark().appearance();
+    boolean tells =
+        SideRules.byShape(seen.body(), Travel.WITH).isPresent()
+            || Optional.ofNullable(seen.topmark())
+                .flatMap(each -> SideRules.byTopmark(each.shape(), Travel.WITH))
+                .isPresent();
+    Situation situation = near.situation();
+    Situation far =
+        new Situation(
+            situation.heading(),
+            situation.travel(),
+            situation.buoyage(),
+            situation.time(),
+            View.DISTANT,
+            null,
+            null,
+            null);
+    return tells
+        ? new Scenario(near.practice(), far, near.marks())
+            .in(Objects.requireNonNull(near.sailing()))
+        : near;
   }
 
   /** Whether a water has a mark to be asked about inbound, and one outbound. */
