@@ -5,8 +5,8 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
 import org.openjdk.jmh.runner.options.TimeValue;
 
 /**
- * Runs every benchmark of this package, briefly, and then puts the true server under load; with
- * arguments only the benchmarks that they name.
+ * Runs every benchmark of this package, briefly, tells how large charts are, and then puts the true
+ * server under load; with arguments only the benchmarks that they name.
  */
 public final class Benchmarks {
   private Benchmarks() {}
@@ -24,6 +24,7 @@ public final class Benchmarks {
                 .build())
         .run();
     if (args.length == 0) {
+      PictureSizes.print();
       Load.main(args);
     }
   }
