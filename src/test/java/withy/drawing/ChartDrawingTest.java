@@ -62,7 +62,8 @@ class ChartDrawingTest {
   void showsLandAndMarksAloneWithoutDepths(Waterway water) {
     List<Position> met = water.marks().stream().map(PlacedMark::position).limit(2).toList();
     ChartOptions options = ChartOptions.plain().withoutDepths().meeting(met);
-    ChartLayout layout = ChartLayout.of(water, ChartSheet.of(water.depths()), options, Lettering.ENGLISH);
+    ChartLayout layout =
+        ChartLayout.of(water, ChartSheet.of(water.depths()), options, Lettering.ENGLISH);
     assertThat(layout.soundings()).isEmpty();
     assertThat(layout.depths()).as("least depths over dangers").isEmpty();
     assertThat(layout.numbers()).hasSameSizeAs(met);
