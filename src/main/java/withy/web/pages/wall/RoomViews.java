@@ -105,7 +105,7 @@ final class RoomViews {
       Polyline track = Objects.requireNonNull(option.way()).track();
       Sailed sailed = sailing.water().sail(track, sailing.keel());
       options = safe ? options.with(track, true) : astray(options, sailing, track, sailed);
-      over = over.with(count(each, safe ? track : sailedPart(track, sailed), mark));
+      over = over.with(count(each, track, mark));
     }
     return WallChart.of(water, options, over, Lettering.ENGLISH);
   }
@@ -135,11 +135,10 @@ final class RoomViews {
     return sailed.ground().map(track::until).orElse(track);
   }
 
-  /** Beside the mark, or a little before the boat touches: there the tracks lie apart. */
+  /** Beside the mark, on the side that was chosen: there the tracks lie apart. */
   private static Overlay.Count count(Tally tally, Polyline track, PlacedMark mark) {
     double abeam = track.foot(mark.position()).along();
-    double along = Math.min(abeam, track.length() - 25);
-    return new Overlay.Count(track.at(along), Integer.toString(tally.times()));
+    return new Overlay.Count(track.at(abeam), Integer.toString(tally.times()));
   }
 
   private String text(String key, Object... arguments) {
