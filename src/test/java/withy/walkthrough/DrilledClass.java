@@ -1,6 +1,7 @@
 package withy.walkthrough;
 
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +9,7 @@ import java.util.Optional;
 import withy.catalogue.WaterReader;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
+import withy.core.item.Item;
 import withy.core.measurement.Review;
 import withy.core.response.Response;
 import withy.store.MemoryStore;
@@ -37,6 +39,7 @@ final class DrilledClass implements AutoCloseable {
   private final School school;
   private final InstructorCaller instructor;
   private final SchoolClass schoolClass;
+  private final List<Item> asked = new ArrayList<>();
 
   private DrilledClass(long seed) {
     school = School.over(store.ports(new WaterReader()), seed);
@@ -78,6 +81,7 @@ final class DrilledClass implements AutoCloseable {
     Optional<IssuedItem> next = cases().nextItem().next(learner, drill.id());
     while (next.isPresent()) {
       school.clock().pass(Duration.ofSeconds(7));
+      asked.add(next.get().item());
       school.answer(learner, next.get(), belief.answer(next.get().item()));
       next = cases().nextItem().next(learner, drill.id());
     }
@@ -93,6 +97,11 @@ final class DrilledClass implements AutoCloseable {
 
   String id() {
     return schoolClass.id();
+  }
+
+  /** All that anybody was asked. */
+  List<Item> asked() {
+    return List.copyOf(asked);
   }
 
   Review review() {

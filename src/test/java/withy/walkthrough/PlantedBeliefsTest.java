@@ -115,35 +115,7 @@ class PlantedBeliefsTest {
     }
   }
 
-  /** Every answer is sailed in one estuary; who goes wrong there is told apart as on open water. */
-  @ParameterizedTest
-  @ValueSource(longs = {21, 22})
-  void theClassSailsTheHomeWaterInAndOut(long seed) {
-    try (SailedClass drilled = SailedClass.of(seed, DrilledClass.LEARNERS)) {
-      assertThat(drilled.sailed()).hasSize(8 * DrilledClass.LENGTH);
-      assertThat(drilled.sailed())
-          .allSatisfy(each -> assertThat(each.scenario().sailing()).isNotNull())
-          .extracting(each -> each.form() + " " + each.scenario().situation().travel())
-          .contains("SIDE WITH", "SIDE AGAINST", "PASSAGE WITH", "PASSAGE AGAINST");
-
-      Review review = drilled.review();
-      assertThat(verdicts(review))
-          .containsExactlyInAnyOrderEntriesOf(
-              Map.of("lateral-side", Verdict.WEAK, "passage", Verdict.WEAK));
-      assertThat(review.learners())
-          .filteredOn(LearnerState::needsHelp)
-          .extracting(LearnerState::learner)
-          .containsOnly("Avocet", "Coot", "Fulmar", "Gannet");
-      assertThat(review.learners())
-          .filteredOn(each -> each.namedMisconception() != null)
-          .allSatisfy(
-              each ->
-                  assertThat(each.namedMisconception()).isEqualTo(planted().get(each.learner())));
-      assertThat(named(review).keySet()).isEqualTo(planted().keySet());
-    }
-  }
-
-  private static Map<String, Verdict> verdicts(Review review) {
+  static Map<String, Verdict> verdicts(Review review) {
     Map<String, Verdict> verdicts = new LinkedHashMap<>();
     for (ConceptError each : review.concepts()) {
       verdicts.put(each.concept(), each.verdict());
@@ -152,7 +124,7 @@ class PlantedBeliefsTest {
   }
 
   /** What the review names, by learner. */
-  private static Map<String, String> named(Review review) {
+  static Map<String, String> named(Review review) {
     Map<String, String> named = new LinkedHashMap<>();
     for (LearnerState each : review.learners()) {
       @Nullable String misconception = each.namedMisconception();
@@ -163,7 +135,7 @@ class PlantedBeliefsTest {
     return named;
   }
 
-  private static Map<String, String> planted() {
+  static Map<String, String> planted() {
     Map<String, String> planted = new LinkedHashMap<>();
     DrilledClass.LEARNERS.forEach(
         (nickname, belief) -> {

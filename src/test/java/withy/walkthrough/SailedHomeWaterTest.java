@@ -3,7 +3,7 @@ package withy.walkthrough;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Objects;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import withy.catalogue.WaterReader;
 import withy.core.item.Composition;
@@ -15,31 +15,45 @@ import withy.core.measurement.Verdict;
 import withy.core.scenario.SurveyedWater;
 
 /**
- * A class sails the home water inbound and outbound. Two of the eight swap the regions, two forget
- * that outbound the sides swap; the instructor reads who does what.
+ * A class sails the home water inbound and outbound, one mark at a time and whole passages. Two of
+ * the eight swap the regions, two forget that outbound the sides swap; the instructor reads who
+ * does what.
  */
 class SailedHomeWaterTest {
   private static final SurveyedWater HOME = new WaterReader().authored().get(0).water();
+  private static final Composition SAILED =
+      new Composition(
+          List.of(Concept.LATERAL_SIDE, Concept.PASSAGE),
+          List.of(Form.SIDE, Form.PASSAGE),
+          null,
+          DrilledClass.LENGTH,
+          HOME);
 
   @Test
-  void reviewTellsWhoConfusesWhatInTheHomeWater() {
-    Composition sailed =
-        new Composition(
-            List.of(Concept.LATERAL_SIDE), List.of(Form.SIDE), null, DrilledClass.LENGTH, HOME);
-    try (DrilledClass drilled = DrilledClass.of(4, sailed)) {
-      Review review = drilled.review();
+  void theReviewTellsWhoConfusesWhatInTheHomeWater() {
+    try (DrilledClass drilled = DrilledClass.of(21, SAILED)) {
+      assertThat(drilled.asked()).hasSize(8 * DrilledClass.LENGTH);
+      assertThat(drilled.asked())
+          .allSatisfy(each -> assertThat(each.scenario().sailing()).isNotNull())
+          .extracting(each -> each.form() + " " + each.scenario().situation().travel())
+          .contains("SIDE WITH", "SIDE AGAINST", "PASSAGE WITH", "PASSAGE AGAINST");
 
-      assertThat(drilled.responses()).hasSize(8 * DrilledClass.LENGTH);
-      assertThat(review.concepts().get(0).concept()).isEqualTo("lateral-side");
-      assertThat(review.concepts().get(0).verdict()).isEqualTo(Verdict.WEAK);
-      assertThat(review.concepts().get(0).beliefs())
-          .extracting(belief -> belief.misconception() + " " + belief.learners())
-          .containsExactlyInAnyOrder("region-swapped 2", "direction-ignored 2");
+      Review review = drilled.review();
+      assertThat(PlantedBeliefsTest.verdicts(review))
+          .containsExactlyInAnyOrderEntriesOf(
+              Map.of("lateral-side", Verdict.WEAK, "passage", Verdict.WEAK));
       assertThat(review.learners())
           .filteredOn(LearnerState::needsHelp)
           .extracting(LearnerState::learner)
-          .containsExactly("Avocet", "Coot", "Fulmar", "Gannet");
-      assertThat(Objects.requireNonNull(sailed.water()).id()).isEqualTo("home-water");
+          .containsOnly("Avocet", "Coot", "Fulmar", "Gannet");
+      assertThat(review.learners())
+          .filteredOn(each -> each.namedMisconception() != null)
+          .allSatisfy(
+              each ->
+                  assertThat(each.namedMisconception())
+                      .isEqualTo(PlantedBeliefsTest.planted().get(each.learner())));
+      assertThat(PlantedBeliefsTest.named(review).keySet())
+          .isEqualTo(PlantedBeliefsTest.planted().keySet());
     }
   }
 }
