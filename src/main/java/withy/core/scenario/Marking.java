@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import withy.core.geometry.Bearing;
 import withy.core.geometry.Position;
 import withy.core.light.LightCharacter;
 import withy.core.mark.MarkDescription;
@@ -37,9 +36,6 @@ final class Marking {
   /** Metres between a cardinal mark and the edge of its danger. */
   private static final double OFF_DANGER = 30;
 
-  /** Metres of safe water round a safe water mark. */
-  private static final double SAFE_ROUND = 85;
-
   private final Practice practice;
   private final Waterway water;
   private final Keel keel;
@@ -62,7 +58,7 @@ final class Marking {
       Practice practice, Waterway water, List<Position> heads, Keel keel, Chance chance) {
     Marking marking = new Marking(practice, water, keel, chance);
     water.leadingLines().forEach(marking::leading);
-    marking.junction();
+    JunctionMark.of(marking).ifPresent(marking::isLaid);
     heads.forEach(marking::head);
     for (Fairway each : water.fairways()) {
       new LateralMarks(marking, each, chance).lay();
@@ -148,30 +144,6 @@ final class Marking {
         .ifPresent(mark -> lateral(mark, place, fairway));
   }
 
-  /** Where a secondary channel leaves the main one, on the tip of the ground between them. */
-  private void junction() {
-    Optional<Fairway> secondary = water.fairway("secondary");
-    if (secondary.isEmpty()) {
-      return;
-    }
-    Fairway main = water.fairways().get(0);
-    Fairway second = secondary.get();
-    double parting = main.line().foot(second.line().start()).along();
-    for (double gone = 40; gone < 460; gone += 10) {
-      Position tip = between(main.line().at(parting + gone), second.line().at(gone));
-      double off = main.line().foot(tip).off();
-      if (!main.contains(tip) && !second.contains(tip) && !keel.isSafe(water.water(tip))) {
-        Passing passing = off > 0 ? Passing.PREFERRED_TO_STARBOARD : Passing.PREFERRED_TO_PORT;
-        passed(passing, false).ifPresent(mark -> isLaid(new Planned(mark, tip, main.id())));
-        return;
-      }
-    }
-  }
-
-  private static Position between(Position one, Position other) {
-    return new Position((one.x() + other.x()) / 2, (one.y() + other.y()) / 2);
-  }
-
   /** A shoal is marked by the sides on which it is passed, if the practice has marks for that. */
   private void danger(Danger danger) {
     if (danger.kind() == DangerKind.BAR) {
@@ -210,20 +182,11 @@ final class Marking {
     for (double along = outermost - FROM_A_JUNCTION; along > FROM_THE_RIM; along -= 10) {
       Position place = fairway.line().at(along);
       Optional<MarkDescription> mark = practice.mark(MarkKind.SAFE_WATER);
-      if (isSafeRound(place)
+      if (SafeWater.isAllRound(water, keel, place)
           && mark.filter(each -> isLaid(new Planned(each, place, null))).isPresent()) {
         return;
       }
     }
-  }
-
-  private boolean isSafeRound(Position place) {
-    for (int bearing = 0; bearing < 360; bearing += 30) {
-      if (!keel.isSafe(water.water(place.moved(Bearing.of(bearing), SAFE_ROUND)))) {
-        return false;
-      }
-    }
-    return true;
   }
 
   /** Marks of a fairway in the order in which a boat that comes from the sea meets them. */
