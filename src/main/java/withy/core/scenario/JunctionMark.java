@@ -5,7 +5,9 @@ import withy.core.geometry.Position;
 import withy.core.mark.Passing;
 import withy.core.waterway.Fairway;
 
-/** The mark where a secondary channel leaves the main one, on the tip of the ground between them. */
+/**
+ * The mark where a secondary channel leaves the main one, on the tip of the ground between them.
+ */
 final class JunctionMark {
   /** Metres behind the parting between which the tip is looked for. */
   private static final double NEAREST = 40;
@@ -36,8 +38,7 @@ final class JunctionMark {
       Position tip = between(main.line().at(parting + gone), second.line().at(gone));
       if (isTip(tip)) {
         boolean starboard = main.line().foot(tip).off() > 0;
-        Passing passing =
-            starboard ? Passing.PREFERRED_TO_STARBOARD : Passing.PREFERRED_TO_PORT;
+        Passing passing = starboard ? Passing.PREFERRED_TO_STARBOARD : Passing.PREFERRED_TO_PORT;
         return marking.passed(passing, false).map(mark -> new Planned(mark, tip, main.id()));
       }
     }
