@@ -7,7 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import withy.core.scenario.SurveyedWater;
+import withy.core.hydrography.SurveyedWater;
 import withy.usecase.UnfitWater;
 import withy.usecase.WaterFiles.Authored;
 

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import withy.core.geometry.Position;
+import withy.core.hydrography.SurveyedMark;
 import withy.core.item.Message;
-import withy.core.scenario.SurveyedMark;
 import withy.core.waterway.Fairway;
 
 /** Which fairway each lateral mark belongs to: the one it names, else the nearest. */

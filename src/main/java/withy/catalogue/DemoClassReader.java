@@ -12,12 +12,12 @@ import java.util.function.Function;
 import java.util.stream.StreamSupport;
 import org.jspecify.annotations.Nullable;
 import withy.core.Term;
+import withy.core.hydrography.SurveyedWater;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
 import withy.core.item.Form;
 import withy.core.item.Misconception;
 import withy.core.mark.Practice;
-import withy.core.scenario.SurveyedWater;
 import withy.core.scenario.TimeOfDay;
 import withy.usecase.DemoPlan;
 

@@ -7,8 +7,8 @@ import java.util.Map;
 import withy.core.geometry.Bearing;
 import withy.core.geometry.LocalPlane;
 import withy.core.geometry.Position;
+import withy.core.hydrography.SurveyedMark;
 import withy.core.mark.MarkKind;
-import withy.core.scenario.SurveyedMark;
 
 /** Tells the front mark of a leading line from the rear one: the line runs from seaward. */
 final class LeadingLines {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import withy.core.geometry.LocalPlane;
+import withy.core.hydrography.SurveyedMark;
 import withy.core.item.Message;
 import withy.core.light.LightCharacter;
 import withy.core.light.LightColour;
@@ -18,7 +19,6 @@ import withy.core.mark.MarkLook;
 import withy.core.mark.MarkingRules;
 import withy.core.mark.Practice;
 import withy.core.mark.TopmarkShape;
-import withy.core.scenario.SurveyedMark;
 
 /**
  * Reads marks, and holds what a file says of their looks against what the rules of the region say

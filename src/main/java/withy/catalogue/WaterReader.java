@@ -3,9 +3,9 @@ package withy.catalogue;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import withy.core.hydrography.SurveyedWater;
 import withy.core.mark.Practice;
 import withy.core.mark.Region;
-import withy.core.scenario.SurveyedWater;
 import withy.usecase.UnfitWater;
 import withy.usecase.WaterFiles;
 

@@ -11,7 +11,7 @@ import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.statement.StatementContext;
 import org.jspecify.annotations.Nullable;
-import withy.core.scenario.SurveyedWater;
+import withy.core.hydrography.SurveyedWater;
 import withy.usecase.KeptWater;
 import withy.usecase.Secrets;
 import withy.usecase.UnfitWater;

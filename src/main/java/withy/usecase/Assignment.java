@@ -2,8 +2,8 @@ package withy.usecase;
 
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
+import withy.core.hydrography.DrawnWaters;
 import withy.core.item.Composition;
-import withy.core.scenario.DrawnWaters;
 
 /**
  * A drill that a class was asked to do.

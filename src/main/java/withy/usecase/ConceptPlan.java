@@ -2,11 +2,11 @@ package withy.usecase;
 
 import java.math.BigInteger;
 import java.util.List;
+import withy.core.Chance;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
 import withy.core.item.ItemGenerator;
 import withy.core.mark.Practice;
-import withy.core.scenario.Chance;
 
 /**
  * Which concept the item at a position of a learner's drill measures: all that the composition can

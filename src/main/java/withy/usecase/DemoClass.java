@@ -6,7 +6,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import withy.core.scenario.Chance;
+import withy.core.Chance;
 
 /**
  * Fills an empty server with an invented class, so that a newcomer sees a review before anybody has

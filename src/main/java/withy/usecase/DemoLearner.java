@@ -3,8 +3,8 @@ package withy.usecase;
 import java.time.Duration;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import withy.core.Chance;
 import withy.core.item.Item;
-import withy.core.scenario.Chance;
 
 /** Answers as somebody does who has got a few things wrong, and slips now and then. */
 final class DemoLearner {

@@ -3,7 +3,7 @@ package withy.usecase;
 import java.time.Clock;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import withy.core.scenario.SurveyedWater;
+import withy.core.hydrography.SurveyedWater;
 
 /** Takes in the file of an instructor's own water. */
 public final class ImportWater {

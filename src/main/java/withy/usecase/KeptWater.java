@@ -1,7 +1,7 @@
 package withy.usecase;
 
 import java.time.Instant;
-import withy.core.scenario.SurveyedWater;
+import withy.core.hydrography.SurveyedWater;
 
 /**
  * A water that an instructor imported.

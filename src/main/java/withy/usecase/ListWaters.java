@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import withy.core.scenario.SurveyedWater;
+import withy.core.hydrography.SurveyedWater;
 
 /** Shows an instructor the waters in which drills can be set. */
 public final class ListWaters {

@@ -9,15 +9,15 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import withy.core.geometry.Position;
+import withy.core.hydrography.DrawnWaters;
+import withy.core.hydrography.SurveyedWater;
 import withy.core.item.Composition;
 import withy.core.item.Form;
 import withy.core.item.Item;
 import withy.core.item.ItemGenerator;
 import withy.core.mark.Practice;
 import withy.core.mark.Travel;
-import withy.core.scenario.DrawnWaters;
 import withy.core.scenario.Sailing;
-import withy.core.scenario.SurveyedWater;
 
 /**
  * Puts one item to a class in its room, the same for everybody: learners answer on their phones,

@@ -2,7 +2,7 @@ package withy.usecase;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import withy.core.scenario.SurveyedWater;
+import withy.core.hydrography.SurveyedWater;
 
 /** Reads waters from the text of their files, and knows those that come with the program. */
 public interface WaterFiles {

@@ -8,11 +8,11 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
+import withy.core.Chance;
 import withy.core.Term;
+import withy.core.hydrography.Blueprint;
+import withy.core.hydrography.WaterGenerator;
 import withy.core.mark.Practice;
-import withy.core.scenario.Blueprint;
-import withy.core.scenario.Chance;
-import withy.core.scenario.WaterGenerator;
 import withy.core.waterway.Keel;
 import withy.core.waterway.Waterway;
 

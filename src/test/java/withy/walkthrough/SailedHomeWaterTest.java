@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import withy.catalogue.WaterReader;
+import withy.core.hydrography.SurveyedWater;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
 import withy.core.item.Form;
 import withy.core.measurement.LearnerState;
 import withy.core.measurement.Review;
 import withy.core.measurement.Verdict;
-import withy.core.scenario.SurveyedWater;
 
 /**
  * A class sails the home water inbound and outbound, one mark at a time and whole passages. Two of

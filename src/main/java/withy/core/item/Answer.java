@@ -2,7 +2,7 @@ package withy.core.item;
 
 import java.util.List;
 import java.util.Optional;
-import withy.core.scenario.Chance;
+import withy.core.Chance;
 
 /**
  * How an item is answered, what is right, and what each wrong answer tells of whoever gave it.

@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import withy.core.Chance;
 import withy.core.mark.Appearance;
-import withy.core.scenario.Chance;
 
 /**
  * A mark is put together, one part for each slot. It is right only when every part is.

@@ -1,6 +1,7 @@
 package withy.core.item;
 
 import java.util.List;
+import withy.core.Chance;
 import withy.core.Term;
 import withy.core.geometry.Bearing;
 import withy.core.mark.ChannelIntent;
@@ -10,7 +11,6 @@ import withy.core.mark.Practice;
 import withy.core.mark.Side;
 import withy.core.mark.SideRules;
 import withy.core.mark.Travel;
-import withy.core.scenario.Chance;
 import withy.core.scenario.Scenario;
 import withy.core.scenario.SightedMark;
 import withy.core.scenario.Situation;

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import withy.core.scenario.Chance;
+import withy.core.Chance;
 
 /**
  * One of several options is right.

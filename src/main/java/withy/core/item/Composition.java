@@ -2,7 +2,7 @@ package withy.core.item;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import withy.core.scenario.SurveyedWater;
+import withy.core.hydrography.SurveyedWater;
 import withy.core.scenario.TimeOfDay;
 
 /**

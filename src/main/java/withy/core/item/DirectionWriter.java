@@ -2,11 +2,11 @@ package withy.core.item;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import withy.core.Chance;
 import withy.core.Term;
 import withy.core.geometry.Bearing;
 import withy.core.mark.Practice;
 import withy.core.mark.Travel;
-import withy.core.scenario.Chance;
 import withy.core.scenario.Scenario;
 import withy.core.scenario.Setting;
 import withy.core.scenario.Situation;

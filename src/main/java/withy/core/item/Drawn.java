@@ -2,6 +2,7 @@ package withy.core.item;
 
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import withy.core.Chance;
 import withy.core.geometry.Bearing;
 import withy.core.light.LightCharacter;
 import withy.core.mark.Appearance;
@@ -14,7 +15,6 @@ import withy.core.mark.Numbering;
 import withy.core.mark.Parity;
 import withy.core.mark.Practice;
 import withy.core.mark.Travel;
-import withy.core.scenario.Chance;
 import withy.core.scenario.SightedMark;
 import withy.core.scenario.View;
 

@@ -2,9 +2,9 @@ package withy.core.item;
 
 import java.util.ArrayList;
 import java.util.List;
+import withy.core.Chance;
 import withy.core.Term;
 import withy.core.mark.Practice;
-import withy.core.scenario.Chance;
 
 /** Draws items from a seed: the same arguments give the same item on any machine. */
 public final class ItemGenerator {

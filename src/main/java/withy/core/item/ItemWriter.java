@@ -1,7 +1,7 @@
 package withy.core.item;
 
+import withy.core.hydrography.SurveyedWater;
 import withy.core.mark.Practice;
-import withy.core.scenario.SurveyedWater;
 import withy.core.scenario.TimeOfDay;
 
 /** Writes the items of one form. */

@@ -5,9 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import withy.core.Chance;
+import withy.core.hydrography.SurveyedWater;
 import withy.core.mark.Practice;
-import withy.core.scenario.Chance;
-import withy.core.scenario.SurveyedWater;
 import withy.core.scenario.TimeOfDay;
 
 /**

@@ -7,9 +7,9 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import withy.core.Chance;
 import withy.core.geometry.Polyline;
 import withy.core.geometry.Position;
-import withy.core.scenario.Chance;
 
 /**
  * Marks are met one after another, and each is left on a side. It is right only when every side is.

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import withy.core.scenario.Chance;
+import withy.core.Chance;
 
 /**
  * A number is asked for.

@@ -2,16 +2,16 @@ package withy.core.item;
 
 import java.util.ArrayList;
 import java.util.List;
+import withy.core.Chance;
 import withy.core.geometry.Bearing;
 import withy.core.geometry.Sector;
+import withy.core.hydrography.FairwayLight;
 import withy.core.light.LightCharacter;
 import withy.core.light.LightColour;
 import withy.core.light.LightSector;
 import withy.core.light.SectoredLight;
 import withy.core.mark.Practice;
 import withy.core.mark.Travel;
-import withy.core.scenario.Chance;
-import withy.core.scenario.FairwayLight;
 import withy.core.scenario.Scenario;
 import withy.core.scenario.SectorLookout;
 import withy.core.scenario.SectorQuestion;

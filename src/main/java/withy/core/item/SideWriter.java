@@ -2,8 +2,10 @@ package withy.core.item;
 
 import java.util.List;
 import java.util.Optional;
+import withy.core.Chance;
 import withy.core.Term;
 import withy.core.geometry.Bearing;
+import withy.core.hydrography.SurveyedWater;
 import withy.core.mark.CardinalRules;
 import withy.core.mark.MarkKind;
 import withy.core.mark.MarkingRules;
@@ -11,11 +13,9 @@ import withy.core.mark.Practice;
 import withy.core.mark.Quadrant;
 import withy.core.mark.Side;
 import withy.core.mark.Travel;
-import withy.core.scenario.Chance;
 import withy.core.scenario.Scenario;
 import withy.core.scenario.SightedMark;
 import withy.core.scenario.Situation;
-import withy.core.scenario.SurveyedWater;
 import withy.core.scenario.TimeOfDay;
 import withy.core.scenario.View;
 

@@ -2,12 +2,12 @@ package withy.core.item;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import withy.core.Chance;
+import withy.core.hydrography.Blueprint;
+import withy.core.hydrography.SurveyedWater;
+import withy.core.hydrography.WaterGenerator;
 import withy.core.mark.Practice;
-import withy.core.scenario.Blueprint;
-import withy.core.scenario.Chance;
-import withy.core.scenario.SurveyedWater;
 import withy.core.scenario.TimeOfDay;
-import withy.core.scenario.WaterGenerator;
 import withy.core.waterway.Keel;
 import withy.core.waterway.Waterway;
 

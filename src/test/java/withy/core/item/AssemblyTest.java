@@ -10,12 +10,12 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import withy.core.Chance;
 import withy.core.mark.Appearance;
 import withy.core.mark.BodyShape;
 import withy.core.mark.Colour;
 import withy.core.mark.Topmark;
 import withy.core.mark.TopmarkShape;
-import withy.core.scenario.Chance;
 import withy.fixture.FreeItems;
 
 class AssemblyTest {

@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import withy.core.Chance;
 import withy.core.geometry.Polyline;
 import withy.core.geometry.Position;
-import withy.core.scenario.Chance;
 
 class PassageTest {
   private static final String PORT = "leave-to-port";

@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import withy.core.Term;
+import withy.core.hydrography.SurveyedWater;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
 import withy.core.item.Form;
-import withy.core.scenario.SurveyedWater;
 import withy.core.scenario.TimeOfDay;
 import withy.web.pages.Days;
 

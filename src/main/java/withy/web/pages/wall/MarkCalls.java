@@ -11,7 +11,7 @@ import withy.core.mark.MarkDescription;
 import withy.core.mark.Practice;
 import withy.core.mark.Side;
 import withy.core.mark.Topmark;
-import withy.core.scenario.Call;
+import withy.core.waterway.Call;
 import withy.core.waterway.PlacedMark;
 import withy.wording.Wording;
 

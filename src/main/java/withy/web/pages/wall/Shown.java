@@ -3,9 +3,9 @@ package withy.web.pages.wall;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import withy.core.geometry.Position;
+import withy.core.hydrography.Blueprint;
+import withy.core.hydrography.DrawnWaters;
 import withy.core.mark.Practice;
-import withy.core.scenario.Blueprint;
-import withy.core.scenario.DrawnWaters;
 import withy.web.Visit;
 import withy.web.pages.Address;
 

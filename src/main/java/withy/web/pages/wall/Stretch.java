@@ -3,11 +3,11 @@ package withy.web.pages.wall;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import withy.core.Chance;
+import withy.core.hydrography.SurveyedWater;
 import withy.core.mark.Practice;
-import withy.core.scenario.Chance;
-import withy.core.scenario.SurveyedWater;
-import withy.core.scenario.Voyage;
 import withy.core.waterway.PlacedMark;
+import withy.core.waterway.Voyage;
 import withy.core.waterway.Waterway;
 
 /**

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import withy.core.geometry.Position;
-import withy.core.scenario.Voyage;
+import withy.core.waterway.Voyage;
 import withy.drawing.WallChart;
 import withy.web.Json;
 import withy.wording.Wording;

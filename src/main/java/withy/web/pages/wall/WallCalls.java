@@ -2,9 +2,9 @@ package withy.web.pages.wall;
 
 import org.jspecify.annotations.Nullable;
 import withy.core.geometry.Position;
-import withy.core.scenario.Call;
-import withy.core.scenario.Voyage;
+import withy.core.waterway.Call;
 import withy.core.waterway.PlacedMark;
+import withy.core.waterway.Voyage;
 import withy.wording.Wording;
 
 /** What is said at each step of a voyage. */
