@@ -1,4 +1,4 @@
-package withy.core.scenario;
+package withy.core.hydrography;
 
 import java.util.Optional;
 import withy.core.geometry.Position;

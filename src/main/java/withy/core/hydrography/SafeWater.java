@@ -1,4 +1,4 @@
-package withy.core.scenario;
+package withy.core.hydrography;
 
 import withy.core.geometry.Bearing;
 import withy.core.geometry.Position;
