@@ -75,8 +75,11 @@ final class SailedWords {
     if (way.leastDepth() < 0) {
       return wording.text("feedback.sailed.dries", keel.draught());
     }
-    String end = keel.grounds(way.leastDepth()) ? "touches" : "floats";
-    return wording.text("feedback.sailed." + end, metres(way), keel.draught());
+    if (keel.grounds(way.leastDepth())) {
+      return wording.text("feedback.sailed.touches", metres(way), keel.draught());
+    }
+    String why = way.fault() == null ? "floats" : way.fault().id();
+    return wording.text("feedback.sailed." + why, metres(way));
   }
 
   private static Optional<Way> way(Item item, String value) {

@@ -7,9 +7,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicLongArray;
 import java.util.stream.Collectors;
@@ -26,11 +28,15 @@ import withy.wording.Wording;
 
 /**
  * Every form by itself under every practice, for as many seeds as {@code withy.seeds} says; with
- * how many different items ten thousand seeds give, written to {@code target/forms.md}.
+ * how many different items up to ten thousand seeds give, written to {@code target/forms.md}.
  */
 class EveryFormIT {
   private static final int SEEDS = Integer.getInteger("withy.seeds", 3_000);
-  private static final int COUNTED = Math.min(SEEDS, 10_000);
+  private static final int MOST_COUNTED = 10_000;
+
+  /** Forms whose every item is sailed, which takes its time; a tenth of the seeds are theirs. */
+  static final Set<Form> IN_WATER = EnumSet.of(Form.PASSAGE, Form.CLEARANCE, Form.CHART_OVER_RULE);
+
   private static final int MOST_OPTIONS = 8;
   private static final Map<String, String> ROWS = new TreeMap<>();
 
@@ -54,7 +60,7 @@ class EveryFormIT {
   private static void holds(Practice practice, Composition composition) {
     List<AtomicLongArray> places =
         IntStream.rangeClosed(0, MOST_OPTIONS).mapToObj(AtomicLongArray::new).toList();
-    IntStream.range(0, SEEDS)
+    IntStream.range(0, seeds(composition))
         .parallel()
         .forEach(
             seed -> {
@@ -66,6 +72,10 @@ class EveryFormIT {
               }
             });
     places.stream().filter(each -> total(each) > 0).forEach(EveryFormIT::spreadEvenly);
+  }
+
+  private static int seeds(Composition composition) {
+    return IN_WATER.containsAll(composition.forms()) ? SEEDS / 10 : SEEDS;
   }
 
   private static long total(AtomicLongArray counts) {
@@ -87,7 +97,7 @@ class EveryFormIT {
   private static String distinct(Practice practice, Composition composition) {
     ItemWording words = new ItemWording(Wording.of(Locale.ENGLISH));
     List<Item> items =
-        IntStream.range(0, COUNTED)
+        IntStream.range(0, Math.min(seeds(composition), MOST_COUNTED))
             .parallel()
             .mapToObj(seed -> ItemGenerator.item(practice, composition, seed, 0))
             .toList();
@@ -121,7 +131,7 @@ class EveryFormIT {
   static void write() throws IOException {
     String head =
         "| different items, and in more than angles and order, of "
-            + COUNTED
+            + Math.min(SEEDS, MOST_COUNTED)
             + " seeds | "
             + Practice.values().stream().map(Practice::id).collect(Collectors.joining(" | "))
             + " |\n|---|"

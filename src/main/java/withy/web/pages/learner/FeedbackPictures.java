@@ -133,6 +133,9 @@ final class FeedbackPictures {
   }
 
   private static String ways(Item item, boolean wrong) {
+    if (item.scenario().sailing() != null && item.answer() instanceof Quantity) {
+      return "page.feedback.measured";
+    }
     if (item.scenario().sailing() != null) {
       return wrong ? "page.feedback.both-tracks" : "page.feedback.track";
     }
