@@ -16,7 +16,7 @@ import withy.wording.Wording;
     name = "withy",
     description = "A drill server for instructors who teach navigation marks.",
     mixinStandardHelpOptions = true,
-    version = "withy 0.2.0",
+    version = "withy 0.3.0",
     subcommands = {
       ServeCommand.class,
       BackupCommand.class,
