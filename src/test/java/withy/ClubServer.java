@@ -89,6 +89,11 @@ public final class ClubServer implements AutoCloseable {
     return school;
   }
 
+  /** Where it listens. */
+  public int port() {
+    return server.port();
+  }
+
   public Browser nobody() {
     return new Browser(server.port());
   }

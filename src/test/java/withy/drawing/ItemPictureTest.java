@@ -45,7 +45,10 @@ class ItemPictureTest {
 
   /** A picture fits into a few packets; one with six marks on their structures takes more. */
   private static void well(Item item, ItemPicture picture) {
-    int most = isChart(item) ? 60 : item.scenario().marks().size() > 2 ? 20 : 12;
+    int most =
+        isChart(item) || item.scenario().sailing() != null
+            ? 60
+            : item.scenario().marks().size() > 2 ? 20 : 12;
     for (Svg each : both(picture)) {
       assertThat(Pictures.parsed(each).getDocumentElement().getTagName()).isEqualTo("svg");
       assertThat(each.text().getBytes(StandardCharsets.UTF_8).length).isLessThan(most * 1024);

@@ -4,8 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static withy.ClubServer.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.AfterAll;
@@ -40,14 +43,19 @@ class WatersTest {
   }
 
   private static HttpResponse<String> sent(Browser browser, String file, String title) {
-    String body =
-        part("file", "; filename=\"water.geojson\"\r\nContent-Type: application/geo+json", file)
-            + part("title", "", title)
-            + "--"
-            + EDGE
-            + "--\r\n";
     return browser.send(
-        "POST", "/waters", "multipart/form-data; boundary=" + EDGE, BodyPublishers.ofString(body));
+        "POST",
+        "/waters",
+        "multipart/form-data; boundary=" + EDGE,
+        BodyPublishers.ofString(form(file, title)));
+  }
+
+  private static String form(String file, String title) {
+    return part("file", "; filename=\"water.geojson\"\r\nContent-Type: application/geo+json", file)
+        + part("title", "", title)
+        + "--"
+        + EDGE
+        + "--\r\n";
   }
 
   private static String imported(Browser browser, String title) {
@@ -127,9 +135,15 @@ class WatersTest {
   }
 
   @Test
-  void filesMayBeLargeButNotTooLarge() {
+  void filesMayBeLargeButNotTooLarge() throws IOException {
     assertThat(sent(instructor, "x".repeat(900_000), "").statusCode()).isEqualTo(422);
-    assertThat(sent(instructor, "x".repeat(1_400_000), "").statusCode()).isEqualTo(413);
+    List<String> headers =
+        List.of(
+            "Accept: text/html",
+            "Content-Type: multipart/form-data; boundary=" + EDGE,
+            "Cookie: sid=" + instructor.cookie());
+    byte[] larger = form("x".repeat(1_400_000), "").getBytes(StandardCharsets.UTF_8);
+    assertThat(Wire.post(club.port(), "/waters", headers, larger).status()).isEqualTo(413);
   }
 
   @Test
