@@ -23,7 +23,7 @@ import withy.core.response.Response;
 /** Twelve items about the side of lateral marks tell which of two beliefs a learner holds. */
 class NamedBeliefTest {
   private static final int ITEMS = 12;
-  private static final int RUNS = 1000;
+  private static final int RUNS = 120;
   private static final Composition SIDES =
       new Composition(List.of(Concept.LATERAL_SIDE), List.of(Form.SIDE), null, ITEMS);
   private static final LearnerModel MODEL =

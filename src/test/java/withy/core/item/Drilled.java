@@ -13,16 +13,19 @@ import withy.core.scenario.SightedMark;
 
 /** Which marks of a practice items are about, and in which forms. */
 public final class Drilled {
-  private static final Composition ALL = new Composition(List.of(), List.of(), null, 10);
+  /** Forms that can do without water, where drawing is quick, and show every mark. */
+  private static final List<Form> DRY =
+      List.of(Form.values()).stream().filter(each -> !EveryFormIT.IN_WATER.contains(each)).toList();
 
   private Drilled() {}
 
   /** The forms in which each mark is met over so many seeds, by the id of the mark. */
   public static Map<String, Set<Form>> forms(Practice practice, int seeds) {
+    Composition dry = new Composition(List.of(), DRY, null, 10);
     Map<String, Set<Form>> forms = new LinkedHashMap<>();
     practice.marks().forEach(each -> forms.put(each.id(), new TreeSet<>()));
     for (int seed = 0; seed < seeds; seed++) {
-      Item item = ItemGenerator.item(practice, ALL, seed, seed % 5);
+      Item item = ItemGenerator.item(practice, dry, seed, seed % 5);
       if (!item.scenario().marks().isEmpty()) {
         for (SightedMark each : item.scenario().marks()) {
           forms.get(id(item, each)).add(item.form());
