@@ -16,6 +16,7 @@ import withy.core.item.Misconception;
 import withy.core.item.Passage;
 import withy.core.measurement.LearnerState;
 import withy.core.measurement.Review;
+import withy.core.response.OfferedOption;
 import withy.core.response.Response;
 import withy.fixture.FreeItems;
 import withy.store.MemoryStore;
@@ -203,7 +204,10 @@ class FreeAnswersTest {
     Response kept = drilled.responses().get(0);
     assertThat(kept.option()).isEqualTo(item.item().key()).isEqualTo(kept.key());
     assertThat(kept.concepts()).startsWith("passage");
-    assertThat(kept.offered()).isEmpty();
+    assertThat(kept.offered())
+        .as("whoever swaps the regions would have answered otherwise")
+        .extracting(OfferedOption::misconception)
+        .containsExactly(null, "region-swapped");
   }
 
   @Test

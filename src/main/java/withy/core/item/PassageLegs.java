@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import withy.core.Chance;
 import withy.core.Term;
 import withy.core.geometry.Bearing;
 import withy.core.geometry.Position;
@@ -30,6 +31,9 @@ final class PassageLegs {
   /** Metres before a mark from which it is looked at. */
   private static final double BEFORE = 100;
 
+  /** So many that one is soon drawn again for whoever swaps the regions; ours, no source. */
+  private static final int REGION_FIRST_ONE_IN = 8;
+
   private static final List<Misconception> BELIEFS =
       Stream.of(Misconception.values())
           .filter(each -> each.speaksOf(Form.SIDE) || each.speaksOf(Form.CHANNEL_CHOICE))
@@ -46,7 +50,21 @@ final class PassageLegs {
     this.task = task;
     this.plan = plan;
     this.way = way;
-    this.order = task.chance().shuffled(BELIEFS);
+    this.order = order(task.chance());
+  }
+
+  /**
+   * Outbound a forgotten direction and swapped regions lead alike. Who swaps the regions has shown
+   * it inbound, and is given items that name it; so of somebody who has not, the direction is the
+   * likelier, and comes first but for a few.
+   */
+  private static List<Misconception> order(Chance chance) {
+    List<Misconception> order = chance.shuffled(BELIEFS);
+    if (!chance.oneIn(REGION_FIRST_ONE_IN)) {
+      order.remove(Misconception.DIRECTION_IGNORED);
+      order.add(0, Misconception.DIRECTION_IGNORED);
+    }
+    return order;
   }
 
   /** The answer to a passage; empty where rules or water do not tell every side. */
