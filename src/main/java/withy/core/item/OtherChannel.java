@@ -147,7 +147,14 @@ final class OtherChannel {
     }
     Polyline right = track(own, mark, travel, boat.boat(), rule.get().opposite());
     Polyline wrong = track(own, mark, travel, boat.boat(), rule.get());
-    return Afloat.KEEL.isSafe(least(right)) && isShutOff(wrong);
+    return isCharted(right)
+        && isCharted(wrong)
+        && Afloat.KEEL.isSafe(least(right))
+        && isShutOff(wrong);
+  }
+
+  private boolean isCharted(Polyline track) {
+    return track.points().stream().allMatch(water.depths()::contains);
   }
 
   /** Whether she touches before she is round the mark, whether she turns to it soon or late. */

@@ -31,6 +31,9 @@ final class SailedTruth {
     for (Option each : item.options()) {
       Way way = Objects.requireNonNull(each.way(), () -> each + " is not sailed");
       double least = truth.least(way.track().points());
+      assertThat(way.track().points())
+          .as("track of %s", item)
+          .allMatch(sailing.water().depths()::contains);
       if (each.value().startsWith("leave-to-")) {
         assertThat(each.value())
             .as("track of %s", item)
