@@ -3,16 +3,21 @@ package withy.core.item;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicLongArray;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -96,17 +101,28 @@ class EveryFormIT {
   /** How many differ at all, and in more than angles, distances and the order of options. */
   private static String distinct(Practice practice, Composition composition) {
     ItemWording words = new ItemWording(Wording.of(Locale.ENGLISH));
-    List<Item> items =
-        IntStream.range(0, Math.min(seeds(composition), MOST_COUNTED))
-            .parallel()
-            .mapToObj(seed -> ItemGenerator.item(practice, composition, seed, 0))
-            .toList();
-    long all =
-        items.stream()
-            .map(item -> ItemJson.line(item, words).replaceFirst("\"seed\":\\d+,", ""))
-            .distinct()
-            .count();
-    return all + ", " + items.stream().map(EveryFormIT::substance).distinct().count();
+    Set<String> lines = ConcurrentHashMap.newKeySet();
+    Set<List<Object>> substances = ConcurrentHashMap.newKeySet();
+    IntStream.range(0, Math.min(seeds(composition), MOST_COUNTED))
+        .parallel()
+        .mapToObj(seed -> ItemGenerator.item(practice, composition, seed, 0))
+        .forEach(
+            item -> {
+              lines.add(digest(ItemJson.line(item, words).replaceFirst("\"seed\":\\d+,", "")));
+              substances.add(substance(item));
+            });
+    return lines.size() + ", " + substances.size();
+  }
+
+  /** In place of the line itself, since one that carries a water is long. */
+  private static String digest(String line) {
+    try {
+      byte[] sum =
+          MessageDigest.getInstance("SHA-256").digest(line.getBytes(StandardCharsets.UTF_8));
+      return HexFormat.of().formatHex(sum);
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException(e);
+    }
   }
 
   private static List<Object> substance(Item item) {
