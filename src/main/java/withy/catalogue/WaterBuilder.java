@@ -42,6 +42,10 @@ final class WaterBuilder {
   private static final double HIGHEST = -20;
   private static final double DANGER_RADIUS = 25;
   private static final int MOST_RANGES = 40;
+
+  /** Most points of a fairway: a passage is held against every stretch of it, and that again. */
+  private static final int MOST_POINTS = 400;
+
   private static final List<String> UNNAMED =
       List.of("main", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth");
 
@@ -173,7 +177,10 @@ final class WaterBuilder {
       Double kept = each.attributes().number("depthRangeMinimumValue", HIGHEST, DEEPEST);
       String id = id(each, named);
       List<Position> line = each.parts(plane).get(0);
-      if (width != null && id != null) {
+      if (line.size() > MOST_POINTS) {
+        String at = each.place() + ".geometry.coordinates";
+        problems.add(at, "too-many-points", line.size(), MOST_POINTS);
+      } else if (width != null && id != null) {
         fairways.add(new Dredged(new Fairway(id, new Polyline(line), width), kept));
       }
     }

@@ -186,6 +186,7 @@ class WaterReaderTest {
                     .put("categoryOfSpecialPurposeMark", 16)),
         fault("", "features", "no-depths", WaterReaderTest::dry),
         fault("", "features", "too-many-ranges", WaterReaderTest::ranges),
+        fault("", "features[4].geometry.coordinates", "too-many-points", t -> winding(t, 401)),
         fault("", "features", "too-many-features", WaterReaderTest::manyFeatures),
         fault("", "features", "too-many-positions", WaterReaderTest::manyPositions),
         fault(
@@ -237,6 +238,12 @@ class WaterReaderTest {
       }
     }
     assertThat(worded).isEqualTo(tested);
+  }
+
+  @Test
+  void fairwayMayHaveFourHundredPoints() {
+    SurveyedWater water = water(WaterText.cut().with(text -> winding(text, 400)));
+    assertThat(water.fairways().get(0).line().points()).hasSize(400);
   }
 
   @Test
@@ -329,6 +336,16 @@ class WaterReaderTest {
       text.box("DepthArea", 0, 20 * i, 20, 20 * i + 20)
           .put("depthRangeMinimumValue", i)
           .put("depthRangeMaximumValue", i + 1);
+    }
+  }
+
+  private static void winding(WaterText text, int points) {
+    ArrayNode line = text.coordinates(4);
+    double south = line.get(0).get(1).doubleValue();
+    double north = line.get(1).get(1).doubleValue();
+    line.removeAll();
+    for (int i = 0; i < points; i++) {
+      line.addArray().add(-40 + 500 / 71_695.7).add(south + (north - south) * i / (points - 1));
     }
   }
 
