@@ -85,6 +85,7 @@ final class WaterBuilder {
     List<Dredged> fairways = fairways();
     DepthSurvey survey = new DepthSurvey(areas(), land(), soundings(), fairways, dangers());
     inside(corner);
+    sailed();
     List<SurveyedMark> marks =
         new Belonging(named, fairways.stream().map(Dredged::fairway).toList(), problems).of(read);
     marks = new LeadingLines(features, plane, problems).told(read, marks);
@@ -107,6 +108,16 @@ final class WaterBuilder {
 
   private List<SurveyedFeature> of(FeatureType type) {
     return features.stream().filter(each -> each.type() == type).toList();
+  }
+
+  /** Whether there is anything to sail; one that is there and unfit is told of by itself. */
+  private void sailed() {
+    boolean any =
+        features.stream()
+            .anyMatch(each -> each.type() == FeatureType.FAIRWAY || each.type().isDanger());
+    if (!any && problems.isEmpty()) {
+      problems.add("features", "nothing-to-sail");
+    }
   }
 
   private void inside(Position corner) {

@@ -185,6 +185,7 @@ class WaterReaderTest {
                 t.point("SpecialPurposeGeneralBeacon", 950, 900)
                     .put("categoryOfSpecialPurposeMark", 16)),
         fault("", "features", "no-depths", WaterReaderTest::dry),
+        fault("", "features", "nothing-to-sail", t -> bare(t)),
         fault("", "features", "too-many-ranges", WaterReaderTest::ranges),
         fault("", "features[4].geometry.coordinates", "too-many-points", t -> winding(t, 401)),
         fault("", "features", "too-many-features", WaterReaderTest::manyFeatures),
@@ -337,6 +338,12 @@ class WaterReaderTest {
           .put("depthRangeMinimumValue", i)
           .put("depthRangeMaximumValue", i + 1);
     }
+  }
+
+  private static void bare(WaterText text) {
+    ArrayNode features = (ArrayNode) text.root().get("features");
+    features.remove(7);
+    features.remove(4);
   }
 
   private static void winding(WaterText text, int points) {
