@@ -228,7 +228,7 @@ class WaterReaderTest {
 
   @Test
   void everyProblemHasWordsAndIsTested() throws Exception {
-    SortedSet<String> tested = new TreeSet<>(List.of("no-json", "too-large"));
+    SortedSet<String> tested = new TreeSet<>(List.of("no-json", "not-utf-8", "too-large"));
     faults().forEach(each -> tested.add((String) each.get()[2]));
     Properties texts = new Properties();
     texts.load(WaterReaderTest.class.getResourceAsStream("/messages.properties"));

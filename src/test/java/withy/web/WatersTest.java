@@ -1,5 +1,6 @@
 package withy.web;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static org.assertj.core.api.Assertions.assertThat;
 import static withy.ClubServer.json;
 
@@ -179,6 +180,36 @@ class WatersTest {
         .startsWith("application/problem+json");
     assertThat(json(refused).get("problems").get(0).get("place").textValue())
         .isEqualTo("features[30].properties.width");
+  }
+
+  @Test
+  void fileThatIsNotUtf8IsRefusedAndNotDamaged() {
+    byte[] latin = FILE.replace("\"title\": \"", "\"title\": \"\u00c5").getBytes(ISO_8859_1);
+    HttpResponse<String> refused =
+        instructor.send(
+            "POST", "/api/waters", "application/geo+json", BodyPublishers.ofByteArray(latin));
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(json(refused).get("problems").get(0).get("text").textValue()).contains("not UTF-8");
+    HttpResponse<String> page =
+        instructor.send(
+            "POST",
+            "/waters",
+            "multipart/form-data; boundary=" + EDGE,
+            BodyPublishers.ofByteArray(form(new String(latin, ISO_8859_1), "").getBytes(ISO_8859_1)));
+    assertThat(page.statusCode()).isEqualTo(422);
+    assertThat(Jsoup.parse(page.body()).select(".in-file li").text()).contains("not UTF-8");
+  }
+
+  @Test
+  void leadingByteOrderMarkIsSkipped() {
+    HttpResponse<String> taken =
+        instructor.send(
+            "POST",
+            "/api/waters?title=Marked",
+            "application/geo+json",
+            BodyPublishers.ofString("\uFEFF" + FILE));
+    assertThat(taken.statusCode()).as(taken.body()).isEqualTo(201);
+    assertThat(sent(instructor, "\uFEFF" + FILE, "Marked too").statusCode()).isEqualTo(303);
   }
 
   @Test

@@ -1,12 +1,12 @@
 package withy.web.api;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import withy.usecase.ImportWater;
 import withy.usecase.ListWaters;
+import withy.usecase.SentFile;
 import withy.usecase.UnfitWater;
 import withy.usecase.UseCases;
 import withy.usecase.WaterProblem;
@@ -73,9 +73,9 @@ final class WaterApi implements RouteGroup {
     if (!TYPES.contains(type(visit.context().contentType()))) {
       throw Declined.of(Fault.WRONG_MEDIA_TYPE);
     }
-    String text = new String(visit.context().bodyAsBytes(), StandardCharsets.UTF_8);
     String title = visit.context().queryParam("title");
     try {
+      String text = SentFile.text(visit.context().bodyAsBytes());
       ImportWater.Imported taken = useCases.importWater().take(visit.instructor(), title, text);
       ImportedJson json =
           new ImportedJson(taken.water().id(), taken.water().title(), places(taken.remarks()));

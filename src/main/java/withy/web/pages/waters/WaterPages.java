@@ -13,6 +13,7 @@ import withy.core.scenario.TimeOfDay;
 import withy.usecase.ImportWater;
 import withy.usecase.ListWaters.Listed;
 import withy.usecase.Refused;
+import withy.usecase.SentFile;
 import withy.usecase.UnfitWater;
 import withy.usecase.UseCases;
 import withy.usecase.WaterProblem;
@@ -65,8 +66,18 @@ public final class WaterPages implements RouteGroup {
 
   private void take(Visit visit) {
     Form form = Form.of(visit);
-    String sent = sent(visit, form);
     String title = form.text("title");
+    String sent = "";
+    try {
+      sent = sent(visit, form);
+      take(visit, form, title, sent);
+    } catch (UnfitWater unfit) {
+      form.refuse("file", text("page.waters.unfit", unfit.problems().size()));
+      refuse(visit, form, title, sent, unfit.problems());
+    }
+  }
+
+  private void take(Visit visit, Form form, String title, String sent) throws UnfitWater {
     if (sent.isBlank()) {
       form.refuse("file", text("page.waters.no-file"));
       refuse(visit, form, title, sent, List.of());
@@ -75,9 +86,6 @@ public final class WaterPages implements RouteGroup {
     try {
       ImportWater.Imported taken = useCases.importWater().take(visit.instructor(), title, sent);
       visit.goTo("/waters/" + taken.water().id() + "?imported=yes");
-    } catch (UnfitWater unfit) {
-      form.refuse("file", text("page.waters.unfit", unfit.problems().size()));
-      refuse(visit, form, title, sent, unfit.problems());
     } catch (Refused refused) {
       refuse(form, refused);
       refuse(visit, form, title, sent, List.of());
@@ -99,13 +107,13 @@ public final class WaterPages implements RouteGroup {
   }
 
   /** The file that was chosen, else what stands in the text field. */
-  private static String sent(Visit visit, Form form) {
+  private static String sent(Visit visit, Form form) throws UnfitWater {
     UploadedFile file = visit.context().uploadedFile("file");
     if (file == null || file.size() == 0) {
       return form.text("text");
     }
     try (InputStream in = file.content()) {
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+      return SentFile.text(in.readAllBytes());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
