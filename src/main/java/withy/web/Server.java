@@ -125,6 +125,8 @@ public final class Server {
     config.jetty.multipartConfig.maxFileSize(LARGEST_FILE, SizeUnit.BYTES);
     config.jetty.multipartConfig.maxTotalRequestSize(LARGEST_FILE, SizeUnit.BYTES);
     config.jetty.multipartConfig.maxInMemoryFileSize(LARGEST_FILE, SizeUnit.BYTES);
+    config.jetty.modifyServletContextHandler(
+        handler -> handler.setMaxFormContentSize(LARGEST_FILE));
     config.jetty.threadPool = threads();
     config.jetty.modifyHttpConfiguration(Server::configureHttp);
     config.jetty.modifyServer(server -> configureServer(server, words));

@@ -91,6 +91,19 @@ class WatersTest {
   }
 
   @Test
+  void mendedTextMayBeAsLargeAsAFile() {
+    String large = FILE + " ".repeat((1 << 20) - FILE.getBytes(StandardCharsets.UTF_8).length);
+    String body = part("text", "", large) + part("title", "", "Long") + "--" + EDGE + "--\r\n";
+    HttpResponse<String> response =
+        instructor.send(
+            "POST",
+            "/waters",
+            "multipart/form-data; boundary=" + EDGE,
+            BodyPublishers.ofString(body));
+    assertThat(response.statusCode()).isEqualTo(303);
+  }
+
+  @Test
   void mendedTextIsTakenInPlaceOfAFile() {
     String body = part("text", "", FILE) + part("title", "", "Mended") + "--" + EDGE + "--\r\n";
     HttpResponse<String> response =
@@ -195,7 +208,8 @@ class WatersTest {
             "POST",
             "/waters",
             "multipart/form-data; boundary=" + EDGE,
-            BodyPublishers.ofByteArray(form(new String(latin, ISO_8859_1), "").getBytes(ISO_8859_1)));
+            BodyPublishers.ofByteArray(
+                form(new String(latin, ISO_8859_1), "").getBytes(ISO_8859_1)));
     assertThat(page.statusCode()).isEqualTo(422);
     assertThat(Jsoup.parse(page.body()).select(".in-file li").text()).contains("not UTF-8");
   }
