@@ -44,6 +44,19 @@ public final class ListAssignments {
     return List.copyOf(all);
   }
 
+  /**
+   * One assignment of the learner's class, also one that was put to the room and closed.
+   *
+   * @throws Refused UNKNOWN_ASSIGNMENT, also where it is another class's
+   */
+  public OwnAssignment one(LearnerCaller learner, String id) {
+    return assignments
+        .find(id)
+        .filter(found -> found.schoolClass().equals(learner.schoolClass()))
+        .map(found -> own(learner, found))
+        .orElseThrow(() -> new Refused(Reason.UNKNOWN_ASSIGNMENT));
+  }
+
   private OwnAssignment own(LearnerCaller learner, Assignment assignment) {
     return new OwnAssignment(
         assignment.id(),

@@ -92,7 +92,7 @@ public final class PutToRoom {
   }
 
   /**
-   * Gives a class of the instructor's an item.
+   * Gives a class of the instructor's an item, and closes what was put to it before.
    *
    * @param title under which learners find it
    * @throws Refused UNKNOWN_CLASS, NAME_UNFIT; NOTHING_TO_DRILL where no item fits
@@ -122,7 +122,17 @@ public final class PutToRoom {
             Moments.now(clock),
             room);
     assignments.add(assigned);
+    closeBefore(assigned);
     return assigned;
+  }
+
+  /** A class is asked one thing at a time: what was put to it earlier counts as shown. */
+  private void closeBefore(Assignment put) {
+    assignments.of(put.schoolClass()).stream()
+        .dropWhile(each -> !each.id().equals(put.id()))
+        .skip(1)
+        .filter(each -> each.room() != null && each.room().revealedAt() == null)
+        .forEach(each -> assignments.reveal(each.id(), put.assignedAt()));
   }
 
   /** The best fit of many that are drawn; each is drawn again as it would be for a learner. */

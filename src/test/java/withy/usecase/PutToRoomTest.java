@@ -19,6 +19,7 @@ import withy.core.waterway.Call;
 import withy.core.waterway.Voyage;
 import withy.store.MemoryStore;
 import withy.store.Store;
+import withy.usecase.ListAssignments.OwnAssignment;
 import withy.usecase.PutToRoom.Room;
 import withy.usecase.PutToRoom.Tally;
 import withy.usecase.PutToRoom.Wanted;
@@ -45,16 +46,24 @@ class PutToRoomTest {
   }
 
   private Assignment put() {
+    return put(tuesday);
+  }
+
+  private Assignment put(SchoolClass to) {
     Wanted wanted =
         new Wanted(REGION_B, Form.SIDE, RIVER, List.of(mark().mark().position()), Travel.WITH);
-    return put(wanted);
+    return put(to, wanted);
   }
 
   private Assignment put(Wanted wanted) {
+    return put(tuesday, wanted);
+  }
+
+  private Assignment put(SchoolClass to, Wanted wanted) {
     return school
         .cases
         .putToRoom()
-        .put(school.instructor(), tuesday.id(), item -> "On the wall", wanted);
+        .put(school.instructor(), to.id(), item -> "On the wall", wanted);
   }
 
   private Room room(Assignment put) {
@@ -105,6 +114,35 @@ class PutToRoomTest {
     assertThat(school.answer(tern, open, open.item().key()).feedback().correct()).isTrue();
     assertThat(room(put).answered()).isEqualTo(1);
     assertThat(school.cases.nextItem().next(tern, put.id())).isEmpty();
+  }
+
+  @Test
+  void closesWhatWasPutToTheClassBeforeSoThatOneItemWaits() {
+    Assignment drill = school.assignment(tuesday, 2);
+    Assignment first = put();
+    IssuedItem open = school.next(tern, first);
+    SchoolClass thursday = school.schoolClass();
+    Assignment elsewhere = put(thursday);
+    Assignment second = put();
+    assertThat(room(first).isRevealed()).isTrue();
+    assertThat(room(second).isRevealed()).isFalse();
+    assertThat(room(elsewhere).isRevealed()).as("another class").isFalse();
+    assertThat(school.cases.listAssignments().of(skua))
+        .extracting(OwnAssignment::id)
+        .containsExactly(second.id(), drill.id());
+    school.answer(tern, open, open.item().key());
+    assertThat(room(first).answered()).as("was on its way").isEqualTo(1);
+  }
+
+  @Test
+  void tellsOfWhatWasClosedOnlyWhoeverAsksForIt() {
+    Assignment put = put();
+    reveal(put);
+    assertThat(school.cases.listAssignments().of(skua)).isEmpty();
+    assertThat(school.cases.listAssignments().one(skua, put.id()).answered()).isZero();
+    LearnerCaller stranger = school.learner(school.schoolClass(), "Dunlin");
+    Refusals.assertRefused(
+        Reason.UNKNOWN_ASSIGNMENT, () -> school.cases.listAssignments().one(stranger, put.id()));
   }
 
   @Test
