@@ -206,6 +206,37 @@ class WallPagesTest {
   }
 
   @Test
+  void keepsAnAnswerThatComesAfterItWasShown() {
+    List<Visitor> people = room();
+    Visitor early = people.get(1);
+    early.get("/drills");
+    early.follow(".on-wall a");
+    people.get(0).send("form.doing");
+    early.answer();
+    assertThat(early.status()).isEqualTo(200);
+    assertThat(early.one("h1").text()).containsAnyOf("Right", "Not this time");
+    people.get(0).get(people.get(0).path());
+    assertThat(people.get(0).one("#main").text()).contains("1 of 2 have answered");
+  }
+
+  @Test
+  void tellsWhoeverComesTooLateThatTheItemIsClosed() {
+    List<Visitor> people = room();
+    Visitor late = people.get(2);
+    late.get("/drills");
+    String item = late.one(".on-wall a").attr("href");
+    people.get(0).send("form.doing");
+    late.get(item);
+    assertThat(late.status()).isEqualTo(200);
+    assertThat(late.one("h1").text()).isEqualTo("This item is closed");
+    late.follow(".next a");
+    assertThat(late.page().select(".on-wall")).isEmpty();
+    Visitor stranger = room().get(1);
+    stranger.get(item);
+    assertThat(stranger.status()).as("in another class").isEqualTo(404);
+  }
+
+  @Test
   void saysWhatToMendWhereNothingCanBePut() {
     Visitor instructor = room().get(0);
     instructor.get(RIVER);

@@ -60,7 +60,7 @@ public final class DrillPages implements RouteGroup {
       itemPage.show(visit, assignment, item.get());
     } else {
       EndView view = drills.end(assignment, useCases.ownStanding().of(visit.learner()));
-      pages.show(visit, "drill/end", text("page.end.heading"), view);
+      pages.show(visit, "drill/end", view.heading(), view);
     }
   }
 

@@ -51,8 +51,11 @@ final class DrillViews {
   }
 
   EndView end(OwnAssignment drill, List<Standing> standing) {
-    String sentence = wording.text("page.end.sentence", names.title(drill), drill.length());
-    return new EndView(sentence, groups(standing));
+    String key = drill.waits() ? "page.end.shown-" : "page.end.";
+    return new EndView(
+        wording.text(key + "heading"),
+        wording.text(key + "sentence", names.title(drill), drill.length()),
+        groups(standing));
   }
 
   private List<StandingGroup> groups(List<Standing> standing) {

@@ -6,8 +6,6 @@ import java.util.UUID;
 import withy.usecase.IssuedItem;
 import withy.usecase.ListAssignments.OwnAssignment;
 import withy.usecase.UseCases;
-import withy.web.Declined;
-import withy.web.Fault;
 import withy.web.Visit;
 import withy.web.pages.FieldProblem;
 import withy.web.pages.PageRenderer;
@@ -29,13 +27,10 @@ final class ItemPage {
     this.views = new ItemViews(pages.wording());
   }
 
-  /** The learner's own drill that the page is about. */
+  /** The learner's own drill that the page is about; an item of the room also once it is closed. */
   OwnAssignment assignment(Visit visit) {
     String id = visit.context().pathParam("assignment");
-    return useCases.listAssignments().of(visit.learner()).stream()
-        .filter(each -> each.id().equals(id))
-        .findFirst()
-        .orElseThrow(() -> Declined.of(Fault.UNKNOWN_ASSIGNMENT));
+    return useCases.listAssignments().one(visit.learner(), id);
   }
 
   void show(Visit visit, OwnAssignment assignment, IssuedItem item) {
