@@ -44,7 +44,7 @@ public enum LateralCheck {
     double right = least(water, fairway, mark, side, keel);
     double wrong = least(water, fairway, mark, side.opposite(), keel);
     if (keel.isSafe(right)) {
-      return keel.grounds(wrong) ? BORNE_OUT : OPEN_BOTH_SIDES;
+      return keel.groundsSurely(wrong) ? BORNE_OUT : OPEN_BOTH_SIDES;
     }
     return keel.isSafe(wrong) ? CONTRADICTED : SHALLOW_BOTH_SIDES;
   }

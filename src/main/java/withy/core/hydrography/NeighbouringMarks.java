@@ -71,7 +71,7 @@ final class NeighbouringMarks {
     double hand = Math.signum(off);
     Position inside = fairway.line().beside(along, hand * fairway.width() / 4);
     Position outside = fairway.line().beside(along, off + hand * ASTRAY);
-    return keel.isSafe(water.water(inside)) && keel.grounds(water.water(outside) + 0.1);
+    return keel.isSafe(water.water(inside)) && keel.groundsSurely(water.water(outside));
   }
 
   /** Whether a place lies in the chart, and clear of the other channel. */

@@ -93,7 +93,7 @@ final class JunctionWaters {
     Way wrong = way(scenario, key.get().opposite());
     return Afloat.KEEL.isSafe(right.leastDepth())
         && right.fault() == null
-        && (Afloat.KEEL.grounds(wrong.leastDepth()) || wrong.fault() != null);
+        && (Afloat.KEEL.groundsSurely(wrong.leastDepth()) || wrong.fault() != null);
   }
 
   /** What becomes of the boat of a scenario that leaves the mark on a side. */

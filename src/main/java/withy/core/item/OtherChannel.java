@@ -165,8 +165,8 @@ final class OtherChannel {
     }
     Position there = wrong.points().get(round - 1);
     Polyline late = new Polyline(wrong.points().subList(0, round));
-    return Afloat.KEEL.grounds(least(late))
-        && Afloat.KEEL.grounds(least(Polyline.of(wrong.start(), there)));
+    return Afloat.KEEL.groundsSurely(least(late))
+        && Afloat.KEEL.groundsSurely(least(Polyline.of(wrong.start(), there)));
   }
 
   /** Metres by which a place lies on the far side of the mark; negative on the near one. */

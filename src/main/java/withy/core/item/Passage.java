@@ -143,7 +143,10 @@ public record Passage(List<Leg> legs, Way way, List<Belief> beliefs) implements 
         .toList();
   }
 
-  /** Wrong sides are put down to the belief that explains them best. */
+  /**
+   * Wrong sides are put down to the belief that explains them best, if most of the wrong sides to
+   * which it leads were given: one slip, or one hand at every mark, is no belief.
+   */
   @Override
   public Grade grade(String given) {
     List<String> sides = sides(given);
@@ -154,9 +157,13 @@ public record Passage(List<Leg> legs, Way way, List<Belief> beliefs) implements 
     for (Belief each : beliefs) {
       int more = explained(each, sides) - (best == null ? 0 : explained(best, sides));
       boolean nearer = best != null && more == 0 && missed(each, sides) < missed(best, sides);
-      best = more > 0 || nearer ? each : best;
+      best = isHeld(each, sides) && (more > 0 || nearer) ? each : best;
     }
     return best == null ? Grade.UNEXPLAINED : new Grade(best.misconception(), best.mistook());
+  }
+
+  private boolean isHeld(Belief belief, List<String> sides) {
+    return 2 * explained(belief, sides) > explained(belief, belief.sides());
   }
 
   /** How many of the wrong sides the belief leads to. */

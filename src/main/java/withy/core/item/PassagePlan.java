@@ -94,7 +94,7 @@ record PassagePlan(
 
   private Optional<Way> grounding(Polyline track) {
     return Optional.of(way(track, null))
-        .filter(each -> KEEL.grounds(each.leastDepth()) && isCharted(track));
+        .filter(each -> KEEL.groundsSurely(each.leastDepth()) && isCharted(track));
   }
 
   /** Into the channel that is not wanted. */
@@ -102,7 +102,7 @@ record PassagePlan(
     ChannelWay other = route.otherWay();
     double behind = Math.min(other.along(mark.position()) + REACH, other.line().length());
     Way way = way(other.way(begins(mark), behind, List.of()), Fault.WRONG_CHANNEL);
-    return KEEL.grounds(way.leastDepth()) ? way(way.track(), null) : way;
+    return KEEL.groundsSurely(way.leastDepth()) ? way(way.track(), null) : way;
   }
 
   /** Over the ground between the channels, before they meet. */

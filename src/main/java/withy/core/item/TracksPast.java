@@ -103,7 +103,7 @@ final class TracksPast {
     return purpose != Purpose.CLEAR
         && (purpose != Purpose.ANY_SIDE || mark.kind().isCardinal())
         && isCharted(track)
-        && (Afloat.KEEL.grounds(least(track)) || isTooClose(asked, track));
+        && (Afloat.KEEL.groundsSurely(least(track)) || isTooClose(asked, track));
   }
 
   private boolean isTooClose(Clearance asked, Polyline track) {

@@ -10,6 +10,8 @@ public record Keel(double draught, double margin) {
   /** That of a small cruising boat; ours, no source. */
   public static final Keel CRUISER = new Keel(1.4, 0.5);
 
+  private static final double DECIMETRE = 0.1;
+
   public Keel {
     if (!(draught > 0) || !(margin >= 0)) {
       throw new IllegalArgumentException(draught + " m and " + margin + " m are no keel");
@@ -19,6 +21,11 @@ public record Keel(double draught, double margin) {
   /** Whether a depth of water, tide added, is enough and leaves the margin. */
   public boolean isSafe(double water) {
     return water >= draught + margin;
+  }
+
+  /** Whether she touches by a decimetre or more, as charts give depths. */
+  public boolean groundsSurely(double water) {
+    return grounds(water + DECIMETRE);
   }
 
   /** Whether she touches in a depth of water, tide added. */

@@ -93,6 +93,12 @@ class PassageTest {
   }
 
   @Test
+  void namesNoBeliefForOneHandAtEveryMarkNorForASlip() {
+    assertThat(THREE.grade(word(PORT, PORT, PORT))).isEqualTo(Grade.UNEXPLAINED);
+    assertThat(THREE.grade(word(PORT, STARBOARD, STARBOARD))).isEqualTo(Grade.UNEXPLAINED);
+  }
+
+  @Test
   void leavesUnexplainedToWhichNoBeliefLeads() {
     assertThat(THREE.grade(word(EITHER, EITHER, PORT))).isEqualTo(Grade.UNEXPLAINED);
   }

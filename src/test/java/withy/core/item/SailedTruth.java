@@ -110,14 +110,16 @@ final class SailedTruth {
     }
   }
 
-  /** Along the straight legs in steps of a metre, by bilinear depths, the tide added. */
+  /**
+   * Along the straight legs in steps of a quarter of a metre, by bilinear depths, the tide added.
+   */
   double least(List<Position> track) {
     double least = Double.POSITIVE_INFINITY;
     for (int leg = 1; leg < track.size(); leg++) {
       Position from = track.get(leg - 1);
       Position to = track.get(leg);
       double length = StrictMath.hypot(to.x() - from.x(), to.y() - from.y());
-      for (double gone = 0; gone <= length; gone += 1) {
+      for (double gone = 0; gone <= length; gone += 0.25) {
         double share = gone / length;
         double x = from.x() * (1 - share) + to.x() * share;
         double y = from.y() * (1 - share) + to.y() * share;
