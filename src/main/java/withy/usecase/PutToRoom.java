@@ -29,7 +29,7 @@ import withy.core.scenario.Sailing;
  */
 public final class PutToRoom {
   /** So many that one mark of a water is found where it can be asked about. */
-  private static final int MOST_DRAWS = 100;
+  private static final int MOST_DRAWS = 500;
 
   private final OpenClass openClass;
   private final Learners learners;
@@ -129,8 +129,7 @@ public final class PutToRoom {
   /** A class is asked one thing at a time: what was put to it earlier counts as shown. */
   private void closeBefore(Assignment put) {
     assignments.of(put.schoolClass()).stream()
-        .dropWhile(each -> !each.id().equals(put.id()))
-        .skip(1)
+        .filter(each -> !each.id().equals(put.id()))
         .filter(each -> each.room() != null && each.room().revealedAt() == null)
         .forEach(each -> assignments.reveal(each.id(), put.assignedAt()));
   }
