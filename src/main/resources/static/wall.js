@@ -74,6 +74,18 @@
     document.getElementById("least").textContent = fix[5];
   };
 
+  /* The question about the next mark names it; without one to ask about it is not offered. */
+  const offer = (questions, words) => {
+    const offered = questions.querySelector("[value=next-mark]");
+    if (!words) {
+      offered?.remove();
+    } else if (offered) {
+      offered.textContent = words;
+    } else {
+      questions.prepend(new Option(words, "next-mark"));
+    }
+  };
+
   const say = (number) => {
     step = number;
     name.textContent = voyage.steps[step][1];
@@ -89,6 +101,7 @@
     });
     const form = document.querySelector("#ask form");
     if (form) {
+      offer(form.elements.question, voyage.steps[step][4]);
       const put = new URL(form.action);
       put.searchParams.set("step", String(step));
       form.action = put.href;

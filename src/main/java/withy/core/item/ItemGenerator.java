@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import withy.core.Chance;
 import withy.core.Term;
+import withy.core.geometry.Position;
+import withy.core.hydrography.SurveyedWater;
 import withy.core.mark.Practice;
+import withy.core.mark.Travel;
 
 /** Draws items from a seed: the same arguments give the same item on any machine. */
 public final class ItemGenerator {
@@ -48,6 +51,16 @@ public final class ItemGenerator {
       measurable.add(courses.get(0).concept());
     }
     return List.copyOf(measurable);
+  }
+
+  /**
+   * Where the lateral marks of a water stand whose side can be asked about under a practice; none
+   * where the boat has no direction to sail.
+   *
+   * @param travel of the boat that comes up to them
+   */
+  public static List<Position> askedSides(SurveyedWater water, Practice practice, Travel travel) {
+    return WaterSides.asked(water, practice, travel);
   }
 
   private static String nothing(Practice practice, Composition composition) {

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import withy.core.Chance;
 import withy.core.geometry.Bearing;
 import withy.core.geometry.Polyline;
+import withy.core.geometry.Position;
 import withy.core.hydrography.Blueprint;
 import withy.core.hydrography.LateralCheck;
 import withy.core.hydrography.SurveyedWater;
@@ -93,12 +94,27 @@ final class WaterSides {
         && new WaterSides(practice, water, Travel.AGAINST).scenario(Chance.of(0, 0)).isPresent();
   }
 
+  /** Where the marks stand that a boat of some travel can be asked about in a water. */
+  static List<Position> asked(SurveyedWater surveyed, Practice practice, Travel travel) {
+    if (travel == Travel.NONE || !canBeSetIn(surveyed, practice)) {
+      return List.of();
+    }
+    Waterway water = surveyed.marked(practice, Chance.of(0, 0));
+    WaterSides sides = new WaterSides(practice, water, travel);
+    return sides.lateral().stream()
+        .filter(each -> sides.before(each).isPresent() && sides.isBorneOut(each))
+        .map(PlacedMark::position)
+        .toList();
+  }
+
+  private List<PlacedMark> lateral() {
+    return water.marks().stream()
+        .filter(each -> each.kind().isLateral() && each.serves() != null)
+        .toList();
+  }
+
   private Optional<Scenario> scenario(Chance chance) {
-    List<PlacedMark> lateral =
-        water.marks().stream()
-            .filter(each -> each.kind().isLateral() && each.serves() != null)
-            .toList();
-    for (PlacedMark each : chance.shuffled(lateral)) {
+    for (PlacedMark each : chance.shuffled(lateral())) {
       Optional<Scenario> before = before(each).filter(any -> isBorneOut(each));
       if (before.isPresent()) {
         return before;

@@ -9,6 +9,7 @@ import java.net.BindException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -203,6 +204,30 @@ class WallPagesTest {
     assertThat(instructor.page().select("#main svg text:matchesOwn(^[0-9]$)"))
         .as("no count of answers, no soundings")
         .hasSizeLessThan(20);
+  }
+
+  @Test
+  void namesTheMarkThatIsAskedAboutBeforeItIsPut() {
+    Visitor instructor = room().get(0);
+    String schoolClass = instructor.path().replaceFirst(".*class=", "");
+    for (int step = 1; step < 6; step++) {
+      instructor.get(RIVER + "&step=" + step + "&class=" + schoolClass);
+      String named = instructor.one("#question option[value=next-mark]").text();
+      String called = instructor.one("#call .called").text();
+      String mark = named.replaceFirst(".*: ", "");
+      assertThat(called.toLowerCase(Locale.ROOT).startsWith(mark.toLowerCase(Locale.ROOT) + ":"))
+          .as(called + " / " + named)
+          .isEqualTo(named.startsWith("Side of the next mark: "));
+      instructor.send("#ask form", "class", schoolClass, "question", "next-mark");
+      Visitor learner = server.visitor();
+      instructor.get("/classes/" + schoolClass);
+      learner.get("/join/" + instructor.one(".code-shown").text());
+      learner.send("form[action=/join]", "nickname", "Learner " + step);
+      learner.get("/drills");
+      assertThat(learner.one("#main").text())
+          .as(named)
+          .containsPattern("mark " + mark.replaceFirst(".* ", "") + "\\b");
+    }
   }
 
   @Test

@@ -3,6 +3,7 @@ package withy.web.pages.wall;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import withy.core.geometry.Position;
 import withy.core.hydrography.SurveyedWater;
@@ -13,6 +14,7 @@ import withy.core.item.ItemGenerator;
 import withy.core.mark.Travel;
 import withy.core.waterway.Call;
 import withy.core.waterway.PlacedMark;
+import withy.core.waterway.Voyage;
 import withy.usecase.PutToRoom.Wanted;
 import withy.usecase.SchoolClass;
 import withy.wording.Wording;
@@ -33,18 +35,24 @@ final class RoomForms {
 
   RoomForm form(Stretch stretch, List<SchoolClass> classes) {
     String chosen = stretch.shown().schoolClass();
+    List<Optional<PlacedMark>> next = next(stretch);
+    List<String> sides = new ArrayList<>();
+    for (int step = 0; step < next.size(); step++) {
+      sides.add(words(stretch, step, next.get(step)));
+    }
     return new RoomForm(
         stretch.shown().address(Shown.PATH + "/room").toString(),
         classes.stream()
             .map(each -> new RoomChoice(each.id(), each.name(), each.id().equals(chosen)))
             .toList(),
-        questions(stretch));
+        questions(stretch, sides.get(stretch.place())),
+        sides);
   }
 
-  private List<RoomChoice> questions(Stretch stretch) {
+  private List<RoomChoice> questions(Stretch stretch, String side) {
     List<RoomChoice> questions = new ArrayList<>();
-    if (!ahead(stretch).isEmpty()) {
-      questions.add(new RoomChoice(NEXT_MARK, wording.text("page.wall.ask-next"), true));
+    if (!side.isEmpty()) {
+      questions.add(new RoomChoice(NEXT_MARK, side, true));
     }
     for (Form each : HERE) {
       Composition asked = new Composition(List.of(), List.of(each), null, 1, stretch.survey());
@@ -62,31 +70,46 @@ final class RoomForms {
     return new RoomChoice(form.id(), words, false);
   }
 
-  /** The lateral marks before her, the one that is called first. */
-  private static List<Position> ahead(Stretch stretch) {
-    List<Call> calls = stretch.voyage().calls();
-    return calls
-        .subList(Math.min(calls.size(), Math.max(0, stretch.place() - 1)), calls.size())
-        .stream()
-        .map(Call::mark)
-        .filter(each -> each.kind().isLateral())
-        .map(PlacedMark::position)
-        .toList();
+  /**
+   * The mark that is asked about at each step: the one that is called there if it can be, else the
+   * first after it that can. One that was taken away is not: its name would tell what stood there.
+   */
+  private static List<Optional<PlacedMark>> next(Stretch stretch) {
+    Voyage voyage = stretch.voyage();
+    List<Position> askable =
+        ItemGenerator.askedSides(stretch.survey(), stretch.shown().practice(), voyage.travel());
+    List<Optional<PlacedMark>> next = new ArrayList<>();
+    for (int step = 0; step < voyage.steps().size(); step++) {
+      next.add(
+          voyage.steps().stream()
+              .skip(step)
+              .flatMap(each -> Stream.ofNullable(each.call()))
+              .map(Call::mark)
+              .filter(each -> askable.contains(each.position()))
+              .filter(each -> stretch.untold().filter(each::equals).isEmpty())
+              .findFirst());
+    }
+    return next;
+  }
+
+  /** The question about the next mark, which names it; empty where none can be asked about. */
+  private String words(Stretch stretch, int step, Optional<PlacedMark> next) {
+    Call called = stretch.voyage().steps().get(step).call();
+    MarkCalls calls = new MarkCalls(wording, stretch.shown().practice(), stretch.shown().night());
+    return next.map(
+            mark ->
+                wording.text(
+                    called == null || called.mark().equals(mark)
+                        ? "page.wall.ask-next"
+                        : "page.wall.ask-later",
+                    calls.plain(mark)))
+        .orElse("");
   }
 
   /** What was chosen; empty for what is not offered. */
   Optional<Wanted> wanted(Stretch stretch, String question) {
     if (question.equals(NEXT_MARK)) {
-      List<Position> ahead = ahead(stretch);
-      return ahead.isEmpty()
-          ? Optional.empty()
-          : Optional.of(
-              new Wanted(
-                  stretch.shown().practice(),
-                  Form.SIDE,
-                  stretch.survey(),
-                  ahead,
-                  stretch.voyage().travel()));
+      return next(stretch).get(stretch.place()).map(mark -> side(stretch, mark));
     }
     return HERE.stream()
         .filter(each -> each.id().equals(question))
@@ -97,6 +120,15 @@ final class RoomForms {
                 question.equals(Form.CHART_OVER_RULE.id())
                     ? Optional.of(anyMark(stretch, Form.CHART_OVER_RULE, null))
                     : Optional.empty());
+  }
+
+  private static Wanted side(Stretch stretch, PlacedMark mark) {
+    return new Wanted(
+        stretch.shown().practice(),
+        Form.SIDE,
+        stretch.survey(),
+        List.of(mark.position()),
+        stretch.voyage().travel());
   }
 
   private static Wanted anyMark(Stretch stretch, Form form, @Nullable SurveyedWater water) {

@@ -20,7 +20,7 @@ final class VoyageData {
   }
 
   /** As JSON: places in metres, and how they come to units of the pictures. */
-  String of(Stretch stretch, WallChart chart, WallCalls calls) {
+  String of(Stretch stretch, WallChart chart, WallCalls calls, List<String> sides) {
     Voyage voyage = stretch.voyage();
     Map<String, Object> data = new LinkedHashMap<>();
     data.put("scale", rounded(chart.scale()));
@@ -35,7 +35,7 @@ final class VoyageData {
       CallView said = calls.said(stretch, i);
       Position mark = calls.ringed(stretch, i);
       List<Double> ring = mark == null ? List.of() : List.of(mark.x(), mark.y());
-      called.add(List.of(step.fix().along(), said.name(), said.order(), ring));
+      called.add(List.of(step.fix().along(), said.name(), said.order(), ring, sides.get(i)));
     }
     data.put("steps", called);
     return Json.text(data);

@@ -43,7 +43,7 @@ final class WallViews {
         title(stretch),
         chart.chart().named(text("page.wall.chart", title(stretch))),
         chart.over(),
-        data.of(stretch, chart, calls),
+        data.of(stretch, chart, calls, room.sides()),
         shown.address(Shown.PATH + "/place").toString(),
         shown.night(),
         said,
