@@ -51,10 +51,13 @@ final class DrillViews {
   }
 
   EndView end(OwnAssignment drill, List<Standing> standing) {
-    String key = drill.waits() ? "page.end.shown-" : "page.end.";
+    boolean shown = drill.waits();
     return new EndView(
-        wording.text(key + "heading"),
-        wording.text(key + "sentence", names.title(drill), drill.length()),
+        wording.text(shown ? "page.end.shown-heading" : "page.end.heading"),
+        wording.text(
+            shown ? "page.end.shown-sentence" : "page.end.sentence",
+            names.title(drill),
+            drill.length()),
         groups(standing));
   }
 
