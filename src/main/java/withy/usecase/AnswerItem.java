@@ -4,7 +4,6 @@ import java.time.Clock;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import withy.core.item.Item;
 import withy.core.response.Response;
 
 /**
@@ -66,19 +65,21 @@ public final class AnswerItem {
     if (!Issuing.isCurrent(issue)) {
       throw new Refused(Reason.UNKNOWN_ITEM);
     }
-    IssuedItem issued = IssuedItem.of(issue, Issuing.redraw(source, issue, assignment(issue)));
+    IssuedItem issued = issued(issue);
     String chosen = given == null ? null : AnswerReading.word(issued, given);
     Response response =
         Grading.response(learner, issue, issued, chosen, shownMillis, Moments.now(clock));
     return store(
         learner,
         new StoredResponse(responseId, learner.id(), learner.schoolClass(), response),
-        issue);
+        issue,
+        issued);
   }
 
-  private Answered store(LearnerCaller learner, StoredResponse response, Issue issue) {
+  private Answered store(
+      LearnerCaller learner, StoredResponse response, Issue issue, IssuedItem issued) {
     if (responses.add(response)) {
-      return new Answered(feedback(issue, response), false);
+      return new Answered(Feedback.of(issued, response.response()), false);
     }
     return before(learner, response.id(), issue)
         .map(other -> new Answered(feedback(issue, other), true))
@@ -116,11 +117,16 @@ public final class AnswerItem {
   }
 
   private Feedback feedback(Issue issue, StoredResponse stored) {
-    Item item = Issuing.redraw(source, issue, assignment(issue));
-    if (!Grading.agrees(item, stored.response())) {
+    IssuedItem issued = issued(issue);
+    if (!Grading.agrees(issued.item(), stored.response())) {
       throw new Refused(Reason.OUTDATED_ITEM);
     }
-    return Feedback.of(IssuedItem.of(issue, item), stored.response());
+    return Feedback.of(issued, stored.response());
+  }
+
+  /** The item drawn again, which for one with a water is most of the work of an answer. */
+  private IssuedItem issued(Issue issue) {
+    return IssuedItem.of(issue, Issuing.redraw(source, issue, assignment(issue)));
   }
 
   private Issue issue(LearnerCaller learner, String itemId) {
