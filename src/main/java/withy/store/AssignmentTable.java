@@ -102,6 +102,23 @@ final class AssignmentTable implements Assignments {
                 .execute());
   }
 
+  @Override
+  public void revealOthers(Assignment put) {
+    jdbi.useHandle(
+        handle ->
+            handle
+                .createUpdate(
+                    """
+                    UPDATE room_item SET revealed_at = :at
+                    WHERE revealed_at IS NULL AND assignment <> :id
+                      AND assignment IN (SELECT id FROM assignment WHERE school_class = :class)
+                    """)
+                .bind("id", put.id())
+                .bind("class", put.schoolClass())
+                .bind("at", put.assignedAt())
+                .execute());
+  }
+
   private static @Nullable String word(@Nullable TimeOfDay time) {
     return time == null ? null : time.id();
   }

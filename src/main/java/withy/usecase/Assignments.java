@@ -13,6 +13,9 @@ public interface Assignments {
   /** Notes when a class was shown the answer to the item in its room, unless that is noted. */
   void reveal(String id, Instant at);
 
+  /** Notes of all else that was put to its class that the answer was shown as this was assigned. */
+  void revealOthers(Assignment put);
+
   /** The assignments of a class, the newest first. */
   List<Assignment> of(String schoolClass);
 }

@@ -122,16 +122,8 @@ public final class PutToRoom {
             Moments.now(clock),
             room);
     assignments.add(assigned);
-    closeBefore(assigned);
+    assignments.revealOthers(assigned); // a class is asked one thing at a time
     return assigned;
-  }
-
-  /** A class is asked one thing at a time: what was put to it earlier counts as shown. */
-  private void closeBefore(Assignment put) {
-    assignments.of(put.schoolClass()).stream()
-        .filter(each -> !each.id().equals(put.id()))
-        .filter(each -> each.room() != null && each.room().revealedAt() == null)
-        .forEach(each -> assignments.reveal(each.id(), put.assignedAt()));
   }
 
   /** The best fit of many that are drawn; each is drawn again as it would be for a learner. */
