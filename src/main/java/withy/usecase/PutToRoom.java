@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import withy.core.geometry.Position;
 import withy.core.hydrography.DrawnWaters;
@@ -53,41 +54,30 @@ public final class PutToRoom {
    * What is to be asked.
    *
    * @param water in which it shall lie; null for one of its own
-   * @param marks one of which shall be asked about, the earlier the better; empty for any
+   * @param mark where the one stands that shall be asked about; null for any
    * @param travel of the boat past that mark
    */
   public record Wanted(
       Practice practice,
       Form form,
       @Nullable SurveyedWater water,
-      List<Position> marks,
+      @Nullable Position mark,
       Travel travel) {
-    public Wanted {
-      marks = List.copyOf(marks);
-    }
-
     private Composition composition() {
       return new Composition(List.of(), List.of(form), null, 1, water);
     }
 
-    /**
-     * How well an item fits: 0 best, negative if it does not ask what is wanted or cannot be shown
-     * as a boat on a chart.
-     */
-    private int rank(Item item) {
+    /** Whether an item asks what is wanted, and can be shown as a boat on a chart. */
+    private boolean fits(Item item) {
       Sailing sailing = item.scenario().sailing();
       boolean sailed =
           !item.options().isEmpty() && item.options().stream().allMatch(each -> each.way() != null);
-      if (sailing == null || !sailed) {
-        return -1;
-      }
-      return marks.isEmpty() ? 0 : rank(item, sailing);
+      return sailing != null && sailed && (mark == null || asksAbout(mark, item, sailing));
     }
 
-    private int rank(Item item, Sailing sailing) {
+    private boolean asksAbout(Position wanted, Item item, Sailing sailing) {
       return item.scenario().situation().travel() == travel
-          ? marks.indexOf(sailing.marks().get(0).position())
-          : -1;
+          && sailing.marks().get(0).position().equals(wanted);
     }
   }
 
@@ -126,28 +116,19 @@ public final class PutToRoom {
     return assigned;
   }
 
-  /** The best fit of many that are drawn; each is drawn again as it would be for a learner. */
+  /** The first that fits of many that are drawn; it is drawn again as it would be for a learner. */
   private Optional<Item> drawn(Wanted wanted) {
     Composition composition = wanted.composition();
-    List<Composition> single = new ArrayList<>();
-    ItemGenerator.measurable(wanted.practice(), composition)
-        .forEach(each -> single.add(composition.about(each)));
-    if (single.isEmpty()) {
-      return Optional.empty();
-    }
+    List<Composition> single =
+        ItemGenerator.measurable(wanted.practice(), composition).stream()
+            .map(composition::about)
+            .toList();
     long seed = secrets.seed();
-    int best = Integer.MAX_VALUE;
-    Optional<Item> found = Optional.empty();
-    for (int index = 0; index < MOST_DRAWS && best > 0; index++) {
-      Composition about = single.get(index % single.size());
-      Item item = source.item(wanted.practice(), about, seed, index);
-      int rank = wanted.rank(item);
-      if (rank >= 0 && rank < best) {
-        best = rank;
-        found = Optional.of(item);
-      }
-    }
-    return found;
+    int draws = single.isEmpty() ? 0 : MOST_DRAWS;
+    return IntStream.range(0, draws)
+        .mapToObj(i -> source.item(wanted.practice(), single.get(i % single.size()), seed, i))
+        .filter(wanted::fits)
+        .findFirst();
   }
 
   /**

@@ -50,8 +50,7 @@ class PutToRoomTest {
   }
 
   private Assignment put(SchoolClass to) {
-    Wanted wanted =
-        new Wanted(REGION_B, Form.SIDE, RIVER, List.of(mark().mark().position()), Travel.WITH);
+    Wanted wanted = new Wanted(REGION_B, Form.SIDE, RIVER, mark().mark().position(), Travel.WITH);
     return put(to, wanted);
   }
 
@@ -177,14 +176,14 @@ class PutToRoomTest {
             REGION_B,
             Form.SIDE,
             RIVER,
-            List.of(mark().mark().position().moved(Bearing.of(90), 5)),
+            mark().mark().position().moved(Bearing.of(90), 5),
             Travel.WITH);
     Refusals.assertRefused(Reason.NOTHING_TO_DRILL, () -> put(nowhere));
   }
 
   @Test
   void asksWhereTheChartOverrulesInAWaterOfItsOwn() {
-    Wanted wanted = new Wanted(REGION_B, Form.CHART_OVER_RULE, null, List.of(), Travel.NONE);
+    Wanted wanted = new Wanted(REGION_B, Form.CHART_OVER_RULE, null, null, Travel.NONE);
     Assignment put = put(wanted);
     assertThat(school.next(tern, put).item()).isEqualTo(room(put).item());
     assertThat(room(put).item().form()).isEqualTo(Form.CHART_OVER_RULE);

@@ -127,12 +127,12 @@ final class RoomForms {
         stretch.shown().practice(),
         Form.SIDE,
         stretch.survey(),
-        List.of(mark.position()),
+        mark.position(),
         stretch.voyage().travel());
   }
 
   private static Wanted anyMark(Stretch stretch, Form form, @Nullable SurveyedWater water) {
-    return new Wanted(stretch.shown().practice(), form, water, List.of(), Travel.NONE);
+    return new Wanted(stretch.shown().practice(), form, water, null, Travel.NONE);
   }
 
   /** How learners find it in their list. */
