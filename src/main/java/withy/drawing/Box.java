@@ -30,15 +30,6 @@ record Box(double left, double top, double right, double bottom) {
     return new Box(left + by.x(), top + by.y(), right + by.x(), bottom + by.y());
   }
 
-  /** The box round both. */
-  Box with(Box other) {
-    return new Box(
-        Math.min(left, other.left),
-        Math.min(top, other.top),
-        Math.max(right, other.right),
-        Math.max(bottom, other.bottom));
-  }
-
   /** The area that lies in both boxes. */
   double common(Box other) {
     double across = Math.min(right, other.right) - Math.max(left, other.left);

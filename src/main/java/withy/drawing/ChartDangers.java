@@ -98,7 +98,7 @@ final class ChartDangers {
   }
 
   private static PathData plus(Vec at, Danger danger) {
-    PathData plus = cross(at, ARM);
+    PathData plus = cross(at);
     if (danger.leastDepth() <= AWASH) {
       double d = ARM * 0.55;
       for (double[] each : new double[][] {{-d, -d}, {d, -d}, {-d, d}, {d, d}}) {
@@ -127,9 +127,9 @@ final class ChartDangers {
     return wreck;
   }
 
-  private static PathData cross(Vec at, double arm) {
-    return PathData.line(at.x() - arm, at.y(), at.x() + arm, at.y())
-        .move(at.x(), at.y() - arm)
-        .line(at.x(), at.y() + arm);
+  private static PathData cross(Vec at) {
+    return PathData.line(at.x() - ARM, at.y(), at.x() + ARM, at.y())
+        .move(at.x(), at.y() - ARM)
+        .line(at.x(), at.y() + ARM);
   }
 }

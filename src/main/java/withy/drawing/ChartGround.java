@@ -32,7 +32,7 @@ final class ChartGround {
       depths(svg, sheet, ink);
     }
     svg.begin("g", "transform", "scale(.1)", "fill-rule", "evenodd", "stroke", ink.coast());
-    contour(svg, sheet, -options.highWater(), ink.depths().get(4), 10);
+    contour(svg, sheet, -ChartOptions.HIGH_WATER, ink.depths().get(4), 10);
     svg.end();
   }
 

@@ -72,7 +72,7 @@ final class ChartLayout {
     layout.arrows();
     layout.rose();
     if (options.depths()) {
-      layout.soundings = Soundings.of(water, sheet, layout.room, options.highWater());
+      layout.soundings = Soundings.of(water, sheet, layout.room);
     }
     return layout;
   }

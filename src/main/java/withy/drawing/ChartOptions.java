@@ -10,7 +10,6 @@ import withy.core.geometry.Position;
 /**
  * What a chart shows beside the water.
  *
- * @param highWater metres above datum up to which the water rises; what dries higher is land
  * @param labels whether numbers, colour letters and light characters stand beside the marks
  * @param night whether it is drawn dark, the lights shining
  * @param ways of boats; safe ones are drawn over the others
@@ -21,7 +20,6 @@ import withy.core.geometry.Position;
  * @param met places of marks that bear the numbers of their order, from 1
  */
 public record ChartOptions(
-    double highWater,
     boolean labels,
     boolean night,
     List<Way> ways,
@@ -30,7 +28,10 @@ public record ChartOptions(
     @Nullable Position asked,
     boolean depths,
     List<Position> met) {
-  /** Metres above datum, unless told otherwise; about a mean tide of narrow seas, no source. */
+  /**
+   * Metres above datum up to which the water rises; what dries higher is land. About a mean tide of
+   * narrow seas, no source.
+   */
   public static final double HIGH_WATER = 2.5;
 
   /**
@@ -63,60 +64,55 @@ public record ChartOptions(
 
   /** The water and its marks alone, by day. */
   public static ChartOptions plain() {
-    return new ChartOptions(
-        HIGH_WATER, true, false, List.of(), null, List.of(), null, true, List.of());
-  }
-
-  public ChartOptions withHighWater(double metres) {
-    return new ChartOptions(metres, labels, night, ways, boat, touches, asked, depths, met);
+    return new ChartOptions(true, false, List.of(), null, List.of(), null, true, List.of());
   }
 
   public ChartOptions withoutLabels() {
-    return new ChartOptions(highWater, false, night, ways, boat, touches, asked, depths, met);
+    return new ChartOptions(false, night, ways, boat, touches, asked, depths, met);
   }
 
   public ChartOptions atNight() {
-    return new ChartOptions(highWater, labels, true, ways, boat, touches, asked, depths, met);
+    return new ChartOptions(labels, true, ways, boat, touches, asked, depths, met);
   }
 
   /** With one more way; the safe one is drawn whole, others dashed. */
   public ChartOptions with(Polyline line, boolean safe) {
     List<Way> more = new ArrayList<>(ways);
     more.add(new Way(line, safe));
-    return new ChartOptions(highWater, labels, night, more, boat, touches, asked, depths, met);
+    return new ChartOptions(labels, night, more, boat, touches, asked, depths, met);
   }
 
   public ChartOptions with(Position at, Bearing heading) {
     return new ChartOptions(
-        highWater, labels, night, ways, new Boat(at, heading), touches, asked, depths, met);
+        labels, night, ways, new Boat(at, heading), touches, asked, depths, met);
   }
 
   /** With one more place where a keel met the ground in metres of water, tide added. */
   public ChartOptions touching(Position at, double water) {
     List<Touch> more = new ArrayList<>(touches);
     more.add(new Touch(at, water));
-    return new ChartOptions(highWater, labels, night, ways, boat, more, asked, depths, met);
+    return new ChartOptions(labels, night, ways, boat, more, asked, depths, met);
   }
 
   /** With one more of several ways that are told apart by their letters alone. */
   public ChartOptions with(Polyline line, String letter) {
     List<Way> more = new ArrayList<>(ways);
     more.add(new Way(line, false, letter));
-    return new ChartOptions(highWater, labels, night, more, boat, touches, asked, depths, met);
+    return new ChartOptions(labels, night, more, boat, touches, asked, depths, met);
   }
 
   /** With a ring round the mark that is asked about. */
   public ChartOptions asking(Position mark) {
-    return new ChartOptions(highWater, labels, night, ways, boat, touches, mark, depths, met);
+    return new ChartOptions(labels, night, ways, boat, touches, mark, depths, met);
   }
 
   /** Land, water and marks without what tells how deep it is. */
   public ChartOptions withoutDepths() {
-    return new ChartOptions(highWater, labels, night, ways, boat, touches, asked, false, met);
+    return new ChartOptions(labels, night, ways, boat, touches, asked, false, met);
   }
 
   /** With numbers from 1 beside the marks at some places, in their order. */
   public ChartOptions meeting(List<Position> places) {
-    return new ChartOptions(highWater, labels, night, ways, boat, touches, asked, depths, places);
+    return new ChartOptions(labels, night, ways, boat, touches, asked, depths, places);
   }
 }

@@ -1,7 +1,6 @@
 package withy.drawing;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import withy.core.mark.Appearance;
 import withy.core.mark.Board;
 import withy.core.mark.BodyShape;
@@ -130,11 +129,9 @@ final class ChartSymbol {
   }
 
   private Polygon body() {
-    return body(appearance.body(), appearance.structure(), appearance.board());
-  }
-
-  private Polygon body(BodyShape shape, @Nullable Structure structure, @Nullable Board board) {
-    return switch (shape) {
+    Structure structure = appearance.structure();
+    Board board = appearance.board();
+    return switch (appearance.body()) {
       case CAN -> Polygon.box(-4.4, -11.8, 4.4, -PLACE);
       case CONICAL -> Polygon.of(0, -13, 5.4, -PLACE, -5.4, -PLACE);
       case SPHERICAL -> ChartTopmark.ball(-PLACE + 0.6, 5);

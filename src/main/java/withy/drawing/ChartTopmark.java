@@ -13,8 +13,8 @@ final class ChartTopmark {
 
   private ChartTopmark() {}
 
-  /** Draws a topmark over a foot and tells the height of its top. */
-  static double draw(SvgWriter svg, Topmark topmark, double foot) {
+  /** Draws a topmark over a foot. */
+  static void draw(SvgWriter svg, Topmark topmark, double foot) {
     List<Polygon> solids = solids(topmark.shape(), foot - GAP);
     double top = solids.get(solids.size() - 1).top();
     Pen.line(svg, PathData.line(0, foot, 0, top + 2), Palette.INK, 0.9);
@@ -24,7 +24,6 @@ final class ChartTopmark {
       Palette fill = Palette.of(topmark.colours().get(colour));
       Pen.area(svg, solids.get(i).path(), fill, Palette.INK, 0.7);
     }
-    return top;
   }
 
   /** The height of the top over a foot, without drawing. */

@@ -13,10 +13,6 @@ final class ChartTracks {
 
   private ChartTracks() {}
 
-  static Box boat(Vec at) {
-    return Box.around(at, 24, 24);
-  }
-
   static Box touch(Vec at) {
     return Box.around(at, 2 * CROSS + 2, 2 * CROSS + 2);
   }

@@ -34,17 +34,15 @@ final class Soundings {
 
   private final ChartSheet sheet;
   private final ChartRoom room;
-  private final double highWater;
   private final List<Sounding> shown = new ArrayList<>();
 
-  private Soundings(ChartSheet sheet, ChartRoom room, double highWater) {
+  private Soundings(ChartSheet sheet, ChartRoom room) {
     this.sheet = sheet;
     this.room = room;
-    this.highWater = highWater;
   }
 
-  static List<Sounding> of(Waterway water, ChartSheet sheet, ChartRoom room, double highWater) {
-    Soundings soundings = new Soundings(sheet, room, highWater);
+  static List<Sounding> of(Waterway water, ChartSheet sheet, ChartRoom room) {
+    Soundings soundings = new Soundings(sheet, room);
     water.fairways().forEach(soundings::along);
     soundings.over();
     return soundings.shown;
@@ -97,7 +95,7 @@ final class Soundings {
     double depth = sheet.depth(at);
     Sounding sounding = new Sounding(SoundingText.of(depth), at);
     Box box = sounding.box();
-    boolean land = depth < -highWater;
+    boolean land = depth < -ChartOptions.HIGH_WATER;
     if (land
         || !room.isFree(box.grown(1.5))
         || isNear(box, depth)
@@ -122,7 +120,7 @@ final class Soundings {
 
   private int band(double x, double y) {
     double depth = sheet.depth(new Vec(x, y));
-    int band = depth < -highWater ? -1 : 0;
+    int band = depth < -ChartOptions.HIGH_WATER ? -1 : 0;
     for (double each : new double[] {0, 2, 5, 10}) {
       band += depth < each ? 0 : 1;
     }
