@@ -19,20 +19,7 @@ final class BuoyageArrow {
         PathData.polygon(-3.5, 26, 3.5, 26, 3.5, -12, 9, -12, 0, -28, -9, -12, -3.5, -12);
     Pen.area(svg, arrow, fill, ink, 1.3);
     for (double side : new double[] {-1, 1}) {
-      svg.element(
-          "circle",
-          "cx",
-          side * 10,
-          "cy",
-          6,
-          "r",
-          3.4,
-          "fill",
-          fill,
-          "stroke",
-          ink,
-          "stroke-width",
-          1.3);
+      Pen.circle(svg, new Vec(side * 10, 6), 3.4, fill, ink, 1.3);
     }
     svg.end();
   }

@@ -51,20 +51,7 @@ final class ChartDisc {
   }
 
   private void ticks() {
-    svg.element(
-        "circle",
-        "cx",
-        MIDDLE.x(),
-        "cy",
-        MIDDLE.y(),
-        "r",
-        RADIUS,
-        "fill",
-        "none",
-        "stroke",
-        Palette.SECOND_INK,
-        "stroke-width",
-        1);
+    Pen.circle(svg, MIDDLE, RADIUS, "none", Palette.SECOND_INK, 1);
     PathData ticks = new PathData();
     for (int degrees = 0; degrees < 360; degrees += 10) {
       Bearing bearing = Bearing.of(degrees);
@@ -105,20 +92,7 @@ final class ChartDisc {
 
   /** Where a mark stands; what mark it is, the view shows. */
   void mark(Vec at) {
-    svg.element(
-        "circle",
-        "cx",
-        at.x(),
-        "cy",
-        at.y(),
-        "r",
-        5 * size,
-        "fill",
-        Palette.WHITE,
-        "stroke",
-        Palette.INK,
-        "stroke-width",
-        1.6);
+    Pen.circle(svg, at, 5 * size, Palette.WHITE, Palette.INK, 1.6);
     svg.element("circle", "cx", at.x(), "cy", at.y(), "r", 1.6 * size, "fill", Palette.INK);
   }
 

@@ -13,19 +13,12 @@ record ChartNumber(int number, Vec at) {
 
   static void draw(SvgWriter svg, ChartNumber number, ChartInk ink) {
     Vec at = number.at();
-    svg.element(
-        "circle",
-        "cx",
-        ChartWords.tenths(at.x()),
-        "cy",
-        ChartWords.tenths(at.y()),
-        "r",
+    Pen.circle(
+        svg,
+        new Vec(ChartWords.tenths(at.x()), ChartWords.tenths(at.y())),
         WIDTH / 2,
-        "fill",
         ink.words(),
-        "stroke",
         ink.halo(),
-        "stroke-width",
         1);
     Pen.bold(svg, Integer.toString(number.number()), at, SIZE, ink.paper());
   }

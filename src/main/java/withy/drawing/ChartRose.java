@@ -33,20 +33,7 @@ final class ChartRose {
   }
 
   static void draw(SvgWriter svg, Vec middle, ChartInk ink) {
-    svg.element(
-        "circle",
-        "cx",
-        middle.x(),
-        "cy",
-        middle.y(),
-        "r",
-        RADIUS,
-        "fill",
-        "none",
-        "stroke",
-        ink.compass(),
-        "stroke-width",
-        0.7);
+    Pen.circle(svg, middle, RADIUS, "none", ink.compass(), 0.7);
     PathData ticks = new PathData();
     for (int degrees = 0; degrees < 360; degrees += 10) {
       double inner = degrees % 30 == 0 ? RADIUS - 5 : RADIUS - 2.6;

@@ -55,20 +55,7 @@ final class ChartSymbol {
 
   /** Its place alone, as it is known in the dark. */
   void place(SvgWriter svg, Vec at, ChartInk ink) {
-    svg.element(
-        "circle",
-        "cx",
-        at.x(),
-        "cy",
-        at.y(),
-        "r",
-        PLACE,
-        "fill",
-        ink.paper(),
-        "stroke",
-        ink.faint(),
-        "stroke-width",
-        0.9);
+    Pen.circle(svg, at, PLACE, ink.paper(), ink.faint(), 0.9);
   }
 
   /** A drop that runs out from the place to the south-east. */

@@ -40,20 +40,7 @@ final class HorizonDiagram {
 
   private void scene(Elevation light, Elevation eye) {
     svg.element("rect", "width", WIDTH, "height", HEIGHT, "fill", Palette.NIGHT);
-    svg.element(
-        "circle",
-        "cx",
-        CENTRE.x(),
-        "cy",
-        CENTRE.y(),
-        "r",
-        RADIUS,
-        "fill",
-        Palette.NIGHT_SEA,
-        "stroke",
-        Palette.NIGHT_INK,
-        "stroke-width",
-        1.4);
+    Pen.circle(svg, CENTRE, RADIUS, Palette.NIGHT_SEA, Palette.NIGHT_INK, 1.4);
     Vec lamp = onSight(LIGHT);
     Vec watch = onSight(EYE);
     PathData ray = PathData.line(lamp.x(), lamp.y(), watch.x(), watch.y());

@@ -53,7 +53,7 @@ final class OverlayDrawing {
   private void missing(@Nullable Position mark) {
     if (mark != null) {
       Vec at = sheet.at(mark);
-      circle(at, RING, ink.paper(), ink.words(), 1.8);
+      Pen.circle(svg, at, RING, ink.paper(), ink.words(), 1.8);
       Pen.bold(svg, "?", at, 16, ink.words());
     }
   }
@@ -61,7 +61,7 @@ final class OverlayDrawing {
   private void ring(@Nullable Position mark) {
     begin("ring", mark);
     Vec middle = new Vec(0, -RING / 2);
-    circle(middle, RING * 1.2, "none", ink.words(), 1.4);
+    Pen.circle(svg, middle, RING * 1.2, "none", ink.words(), 1.4);
     svg.end();
   }
 
@@ -73,26 +73,9 @@ final class OverlayDrawing {
     svg.begin("g", "class", name, "transform", where, "visibility", shown);
   }
 
-  private void circle(Vec at, double radius, Object fill, Palette line, double width) {
-    svg.element(
-        "circle",
-        "cx",
-        at.x(),
-        "cy",
-        at.y(),
-        "r",
-        radius,
-        "fill",
-        fill,
-        "stroke",
-        line,
-        "stroke-width",
-        width);
-  }
-
   private void count(Overlay.Count count) {
     Vec at = sheet.at(count.at());
-    circle(at, DISC, ink.words(), ink.halo(), 1.6);
+    Pen.circle(svg, at, DISC, ink.words(), ink.halo(), 1.6);
     Pen.bold(svg, count.number(), at, SIZE, ink.paper());
   }
 

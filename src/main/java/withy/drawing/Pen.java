@@ -57,6 +57,29 @@ final class Pen {
         "round");
   }
 
+  /**
+   * A disc or a ring.
+   *
+   * @param fill a colour, or the word for none
+   */
+  static void circle(
+      SvgWriter svg, Vec middle, double radius, Object fill, Palette ink, double width) {
+    svg.element(
+        "circle",
+        "cx",
+        middle.x(),
+        "cy",
+        middle.y(),
+        "r",
+        radius,
+        "fill",
+        fill,
+        "stroke",
+        ink,
+        "stroke-width",
+        width);
+  }
+
   /** The number or letter of a mark. */
   static void bold(SvgWriter svg, String words, Vec middle, double size, Palette ink) {
     svg.text(
