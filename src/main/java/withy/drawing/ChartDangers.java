@@ -3,7 +3,6 @@ package withy.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import withy.core.geometry.Position;
-import withy.core.waterway.Contours;
 import withy.core.waterway.Danger;
 import withy.core.waterway.DangerKind;
 import withy.core.waterway.Waterway;
@@ -16,7 +15,6 @@ import withy.core.waterway.Waterway;
 final class ChartDangers {
   private static final double ARM = 4.6;
   private static final double RING = 8;
-  private static final double[] LEVELS = {0, 2, 5, 10};
 
   /** Places of a ring that is large enough to bound a shoal. */
   private static final int LEAST_RING = 24;
@@ -46,7 +44,7 @@ final class ChartDangers {
     return Box.around(sheet.at(danger.at()), size, size);
   }
 
-  void draw(SvgWriter svg, Danger danger, ChartInk ink) {
+  void draw(SvgWriter svg, Danger danger, ChartContours contours, ChartInk ink) {
     Vec at = sheet.at(danger.at());
     if (!sheet.area().grown(-RING).contains(at)) {
       return;
@@ -55,17 +53,15 @@ final class ChartDangers {
       dotted(svg, PathData.circle(at.x(), at.y(), RING), ink, "");
       Pen.line(svg, sign(danger, at), ink.words(), 1.2);
     } else {
-      dotted(svg, outline(danger), ink, "scale(.1)");
+      dotted(svg, outline(danger, contours), ink, "scale(.1)");
     }
   }
 
   /** The contour that bounds the shallowest part of a shoal that is large enough to be seen. */
-  private String outline(Danger danger) {
-    for (double level : LEVELS) {
+  private String outline(Danger danger, ChartContours contours) {
+    for (double level : ChartContours.LEVELS) {
       List<List<Position>> rings =
-          Contours.shallowerThan(sheet.field(), level).stream()
-              .filter(ring -> isWithin(ring, danger))
-              .toList();
+          contours.shallowerThan(level).stream().filter(ring -> isWithin(ring, danger)).toList();
       String path = ContourPath.of(rings, sheet);
       if (rings.stream().anyMatch(ring -> ring.size() > LEAST_RING) && !path.isEmpty()) {
         return path;

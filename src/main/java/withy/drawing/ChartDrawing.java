@@ -61,13 +61,14 @@ public final class ChartDrawing {
 
   /** The ground, and what words and marks may stand on. */
   private void under() {
-    ChartGround.draw(svg, sheet, options, ink);
+    ChartContours contours = new ChartContours(sheet.field());
+    ChartGround.draw(svg, sheet, contours, options, ink);
     for (ChartLines.Leading each : layout.leading()) {
       each.draw(svg, ink);
     }
     ChartRose.draw(svg, layout.compass(), ink);
     layout.arrowsOfBuoyage().forEach(each -> each.draw(svg, ink));
-    layout.shownDangers().forEach(each -> layout.dangers().draw(svg, each, ink));
+    layout.shownDangers().forEach(each -> layout.dangers().draw(svg, each, contours, ink));
     options.ways().stream().filter(each -> !each.safe()).forEach(this::way);
     options.ways().stream().filter(ChartOptions.Way::safe).forEach(this::way);
     for (ChartLayout.Labelled each : layout.labels()) {

@@ -1,20 +1,11 @@
 package withy.drawing;
 
-import java.util.List;
-import withy.core.geometry.Position;
-import withy.core.waterway.Contours;
-import withy.core.waterway.DepthField;
-
 /** Land, what dries and what is shallow in tints, with the contours between them. */
 final class ChartGround {
-  /** Metres below datum of the contours without a tint of their own. */
-  private static final double DEEP_CONTOUR = 10;
-
-  private static final double[] LEVELS = {5, 2, 0};
-
   private ChartGround() {}
 
-  static void draw(SvgWriter svg, ChartSheet sheet, ChartOptions options, ChartInk ink) {
+  static void draw(
+      SvgWriter svg, ChartSheet sheet, ChartContours contours, ChartOptions options, ChartInk ink) {
     Box area = sheet.area();
     svg.element(
         "rect",
@@ -29,27 +20,33 @@ final class ChartGround {
         "fill",
         ink.depths().get(0));
     if (options.depths()) {
-      depths(svg, sheet, ink);
+      depths(svg, sheet, contours, ink);
     }
     svg.begin("g", "transform", "scale(.1)", "fill-rule", "evenodd", "stroke", ink.coast());
-    contour(svg, sheet, -ChartOptions.HIGH_WATER, ink.depths().get(4), 10);
+    contour(svg, sheet, contours, -ChartOptions.HIGH_WATER, ink.depths().get(4), 10);
     svg.end();
   }
 
-  private static void depths(SvgWriter svg, ChartSheet sheet, ChartInk ink) {
+  /** The deepest contour has no tint of its own. */
+  private static void depths(
+      SvgWriter svg, ChartSheet sheet, ChartContours contours, ChartInk ink) {
     svg.begin("g", "transform", "scale(.1)", "fill-rule", "evenodd", "stroke", ink.line());
-    contour(svg, sheet, DEEP_CONTOUR, "none", 6);
-    for (int i = 0; i < LEVELS.length; i++) {
-      contour(svg, sheet, LEVELS[i], ink.depths().get(i + 1), 7);
+    int deepest = ChartContours.LEVELS.size() - 1;
+    for (int i = deepest; i >= 0; i--) {
+      Object fill = i == deepest ? "none" : ink.depths().get(deepest - i);
+      contour(svg, sheet, contours, ChartContours.LEVELS.get(i), fill, i == deepest ? 6 : 7);
     }
     svg.end();
   }
 
   private static void contour(
-      SvgWriter svg, ChartSheet sheet, double level, Object fill, double width) {
-    DepthField field = sheet.field();
-    List<List<Position>> rings = Contours.shallowerThan(field, level);
-    String path = ContourPath.of(rings, sheet);
+      SvgWriter svg,
+      ChartSheet sheet,
+      ChartContours contours,
+      double level,
+      Object fill,
+      double width) {
+    String path = ContourPath.of(contours.shallowerThan(level), sheet);
     if (!path.isEmpty()) {
       svg.element("path", "d", path, "fill", fill, "stroke-width", width);
     }

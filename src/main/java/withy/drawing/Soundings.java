@@ -121,7 +121,7 @@ final class Soundings {
   private int band(double x, double y) {
     double depth = sheet.depth(new Vec(x, y));
     int band = depth < -ChartOptions.HIGH_WATER ? -1 : 0;
-    for (double each : new double[] {0, 2, 5, 10}) {
+    for (double each : ChartContours.LEVELS) {
       band += depth < each ? 0 : 1;
     }
     return band;
