@@ -114,10 +114,10 @@ public final class ChartDrawing {
     for (ChartLayout.Labelled each : layout.labels()) {
       each.label().draw(svg, each.box(), each.sign());
     }
-    for (ChartLayout.Bearings each : layout.bearings()) {
+    for (ChartLayout.Note each : layout.bearings()) {
       ChartWords.write(svg, each.words(), each.box());
     }
-    for (ChartLayout.Bearings each : layout.bars()) {
+    for (ChartLayout.Note each : layout.bars()) {
       ChartWords.write(svg, each.words(), each.box(), "font-style", "italic");
     }
     svg.end();
@@ -148,8 +148,7 @@ public final class ChartDrawing {
         String words = lettering.metres(Math.floor(each.water() * 10) / 10);
         double width = Type.width(words, ChartLabel.SIZE + 1, true);
         List<Box> places = ChartLabel.places(ChartTracks.touch(at), width, ChartLabel.LINE);
-        Box box = layout.room().best(places).orElseThrow();
-        layout.room().take(box);
+        Box box = layout.room().taken(places, 0);
         ChartWords.begin(svg, ChartLabel.SIZE + 1, ink.words(), ink.halo());
         ChartWords.write(svg, words, box, "font-weight", 700);
         svg.end();

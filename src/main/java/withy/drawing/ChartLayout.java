@@ -32,7 +32,7 @@ final class ChartLayout {
   }
 
   /** The bearing of a leading line, or the word beside a bar. */
-  record Bearings(String words, Box box) {}
+  record Note(String words, Box box) {}
 
   private final Waterway water;
   private final ChartSheet sheet;
@@ -43,8 +43,8 @@ final class ChartLayout {
   private final List<ChartNumber> numbers = new ArrayList<>();
   private final List<Soundings.Sounding> depths = new ArrayList<>();
   private final List<ChartLines.Leading> leading;
-  private final List<Bearings> bearings = new ArrayList<>();
-  private final List<Bearings> bars = new ArrayList<>();
+  private final List<Note> bearings = new ArrayList<>();
+  private final List<Note> bars = new ArrayList<>();
   private final List<ChartLines.Arrow> arrows = new ArrayList<>();
   private Vec rose = new Vec(0, 0);
   private List<Soundings.Sounding> soundings = List.of();
@@ -70,7 +70,7 @@ final class ChartLayout {
     layout.bars(lettering);
     layout.leading.forEach(layout::bearing);
     layout.arrows();
-    layout.rose();
+    layout.rose = layout.room.taken(ChartRose.places(sheet.area()), 0).middle();
     if (options.depths()) {
       layout.soundings = Soundings.of(water, sheet, layout.room);
     }
@@ -94,12 +94,8 @@ final class ChartLayout {
   private void label(PlacedMark mark) {
     ChartLabel label = ChartLabel.of(mark);
     Box sign = sign(mark);
-    room.best(label.places(sign))
-        .ifPresent(
-            box -> {
-              labels.add(new Labelled(label, box, sign.middle()));
-              room.take(box.grown(2 * CLEAR));
-            });
+    Box box = room.taken(label.places(sign), 2 * CLEAR);
+    labels.add(new Labelled(label, box, sign.middle()));
   }
 
   /** Those that the chart shows; none where it tells no depths. */
@@ -115,12 +111,8 @@ final class ChartLayout {
             .findFirst()
             .map(this::sign)
             .orElseGet(() -> Box.around(sheet.at(place), 1, 1));
-    room.best(ChartLabel.places(symbol, ChartNumber.WIDTH, ChartNumber.WIDTH))
-        .ifPresent(
-            box -> {
-              numbers.add(new ChartNumber(numbers.size() + 1, box.middle()));
-              room.take(box.grown(CLEAR));
-            });
+    List<Box> places = ChartLabel.places(symbol, ChartNumber.WIDTH, ChartNumber.WIDTH);
+    numbers.add(new ChartNumber(numbers.size() + 1, room.taken(places, CLEAR).middle()));
   }
 
   private void depth(Danger danger) {
@@ -130,8 +122,8 @@ final class ChartLayout {
       return;
     }
     Box size = text.box(new Vec(0, 0), Soundings.SIZE);
-    room.best(ChartLabel.places(dangers.box(danger), size.width(), size.height()))
-        .ifPresent(box -> takeDepth(new Soundings.Sounding(text, box.middle())));
+    List<Box> places = ChartLabel.places(dangers.box(danger), size.width(), size.height());
+    takeDepth(new Soundings.Sounding(text, room.best(places).middle()));
   }
 
   /** What each sill is called, and the least depth over it. */
@@ -141,12 +133,8 @@ final class ChartLayout {
         String words = lettering.bar() + " " + lettering.metres(each.leastDepth());
         double width = Type.width(words, ChartLabel.SIZE, false);
         Box over = Box.around(sheet.at(each.at()), 14, 14);
-        room.best(ChartLabel.places(over, width, ChartLabel.LINE))
-            .ifPresent(
-                box -> {
-                  bars.add(new Bearings(words, box));
-                  room.take(box.grown(CLEAR));
-                });
+        List<Box> places = ChartLabel.places(over, width, ChartLabel.LINE);
+        bars.add(new Note(words, room.taken(places, CLEAR)));
       }
     }
   }
@@ -170,12 +158,7 @@ final class ChartLayout {
       Box on = Box.around(at, 6, 6);
       places.addAll(ChartLabel.places(on, width, ChartLabel.LINE).subList(0, 12));
     }
-    room.best(places)
-        .ifPresent(
-            box -> {
-              bearings.add(new Bearings(words, box));
-              room.take(box.grown(CLEAR));
-            });
+    bearings.add(new Note(words, room.taken(places, CLEAR)));
   }
 
   private void arrows() {
@@ -184,15 +167,6 @@ final class ChartLayout {
       arrows.add(arrow);
       room.take(arrow.box().grown(CLEAR));
     }
-  }
-
-  private void rose() {
-    room.best(ChartRose.places(sheet.area()))
-        .ifPresent(
-            box -> {
-              rose = box.middle();
-              room.take(box);
-            });
   }
 
   List<Labelled> labels() {
@@ -211,11 +185,11 @@ final class ChartLayout {
     return leading;
   }
 
-  List<Bearings> bearings() {
+  List<Note> bearings() {
     return bearings;
   }
 
-  List<Bearings> bars() {
+  List<Note> bars() {
     return bars;
   }
 

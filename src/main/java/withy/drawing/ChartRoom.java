@@ -3,7 +3,6 @@ package withy.drawing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** What of a chart is taken: by signs and words, which nothing may hide, by lines, by channels. */
@@ -72,11 +71,19 @@ final class ChartRoom {
     return cost;
   }
 
+  /** Takes the cheapest of some places, with clear room round it. */
+  Box taken(List<Box> places, double clear) {
+    Box box = best(places);
+    take(box.grown(clear));
+    return box;
+  }
+
   /** The cheapest of some places, of which the later ones lie farther off. */
-  Optional<Box> best(List<Box> places) {
+  Box best(List<Box> places) {
     return IntStream.range(0, places.size())
         .boxed()
         .min(Comparator.comparingDouble(i -> cost(places.get(i)) + FARTHER * i))
-        .map(places::get);
+        .map(places::get)
+        .orElseThrow();
   }
 }
