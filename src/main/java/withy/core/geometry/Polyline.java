@@ -28,6 +28,21 @@ public record Polyline(List<Position> points) {
     }
   }
 
+  /**
+   * A way through places, of which neighbours may be the same: it passes such a place once.
+   *
+   * @throws IllegalArgumentException if there are not two different neighbours
+   */
+  public static Polyline through(List<Position> places) {
+    List<Position> points = new ArrayList<>(places.size());
+    for (Position each : places) {
+      if (points.isEmpty() || !points.get(points.size() - 1).equals(each)) {
+        points.add(each);
+      }
+    }
+    return new Polyline(points);
+  }
+
   public static Polyline of(Position... points) {
     return new Polyline(List.of(points));
   }
@@ -73,19 +88,15 @@ public record Polyline(List<Position> points) {
    * line where none does.
    */
   public Polyline until(Position place) {
-    List<Position> gone = new ArrayList<>(List.of(start()));
     for (int i = 1; i < points.size(); i++) {
       Foot foot = new Polyline(points.subList(i - 1, i + 1)).foot(place);
-      boolean here = foot.distance() < REACHED && foot.along() > 0;
-      Position next = here ? place : points.get(i);
-      if (!next.equals(gone.get(gone.size() - 1))) {
-        gone.add(next);
-      }
-      if (here) {
-        break;
+      if (foot.distance() < REACHED && foot.along() > 0) {
+        List<Position> gone = new ArrayList<>(points.subList(0, i));
+        gone.add(place);
+        return through(gone);
       }
     }
-    return gone.size() < 2 ? this : new Polyline(gone);
+    return this;
   }
 
   /** The place at a distance from the beginning; the ends for distances beyond them. */
@@ -96,7 +107,7 @@ public record Polyline(List<Position> points) {
       Position to = points.get(i);
       double leg = leg(i);
       if (left <= leg) {
-        return between(from, to, left / leg);
+        return from.towards(to, left / leg);
       }
       left -= leg;
     }
@@ -169,18 +180,13 @@ public record Polyline(List<Position> points) {
       Position from = corners.get(i - 1);
       Position to = corners.get(i);
       if (i > 1) {
-        rounded.add(between(from, to, 0.25));
+        rounded.add(from.towards(to, 0.25));
       }
       if (i < corners.size() - 1) {
-        rounded.add(between(from, to, 0.75));
+        rounded.add(from.towards(to, 0.75));
       }
     }
     rounded.add(corners.get(corners.size() - 1));
     return new Polyline(rounded);
-  }
-
-  private static Position between(Position from, Position to, double share) {
-    return new Position(
-        from.x() + share * (to.x() - from.x()), from.y() + share * (to.y() - from.y()));
   }
 }

@@ -22,6 +22,11 @@ public record Position(double x, double y) {
     return new Position(x + metres * StrictMath.sin(angle), y + metres * StrictMath.cos(angle));
   }
 
+  /** The place at a share of the straight way to another: 0 is here, 1 is there. */
+  public Position towards(Position other, double share) {
+    return new Position(x + share * (other.x - x), y + share * (other.y - y));
+  }
+
   /** This place in whole decimetres, as files write it. */
   public Position rounded() {
     return new Position(Math.rint(10 * x) / 10, Math.rint(10 * y) / 10);

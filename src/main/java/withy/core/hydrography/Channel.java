@@ -95,19 +95,13 @@ final class Channel {
       hold(shares, from.x(), to.x());
       hold(shares, from.y(), to.y());
       if (shares[0] < shares[1]) {
-        add(kept, between(from, to, shares[0]));
-        add(kept, between(from, to, shares[1]));
-      } else if (kept.size() > 1) {
+        kept.add(from.towards(to, shares[0]).rounded());
+        kept.add(from.towards(to, shares[1]).rounded());
+      } else if (kept.stream().distinct().count() > 1) {
         break;
       }
     }
-    return new Polyline(kept);
-  }
-
-  private static void add(List<Position> kept, Position place) {
-    if (kept.isEmpty() || !kept.get(kept.size() - 1).equals(place)) {
-      kept.add(place);
-    }
+    return Polyline.through(kept);
   }
 
   /** Narrows the shares of a leg to those at which a coordinate lies between the rims. */
@@ -122,12 +116,6 @@ final class Channel {
     double other = (most - from) / (to - from);
     shares[0] = Math.max(shares[0], Math.min(one, other));
     shares[1] = Math.min(shares[1], Math.max(one, other));
-  }
-
-  private static Position between(Position from, Position to, double share) {
-    return new Position(
-            from.x() + share * (to.x() - from.x()), from.y() + share * (to.y() - from.y()))
-        .rounded();
   }
 
   private static double[] bends(Polyline line) {

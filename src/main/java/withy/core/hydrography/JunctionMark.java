@@ -35,7 +35,7 @@ final class JunctionMark {
   private Optional<Planned> planned() {
     double parting = main.line().foot(second.line().start()).along();
     for (double gone = NEAREST; gone < FARTHEST; gone += 10) {
-      Position tip = between(main.line().at(parting + gone), second.line().at(gone));
+      Position tip = main.line().at(parting + gone).towards(second.line().at(gone), 0.5);
       if (isTip(tip)) {
         boolean starboard = main.line().foot(tip).off() > 0;
         Passing passing = starboard ? Passing.PREFERRED_TO_STARBOARD : Passing.PREFERRED_TO_PORT;
@@ -49,9 +49,5 @@ final class JunctionMark {
     return !main.contains(place)
         && !second.contains(place)
         && !marking.keel().isSafe(marking.water().water(place));
-  }
-
-  private static Position between(Position one, Position other) {
-    return new Position((one.x() + other.x()) / 2, (one.y() + other.y()) / 2);
   }
 }

@@ -1,7 +1,6 @@
 package withy.core.hydrography;
 
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import withy.core.geometry.Polyline;
 import withy.core.mark.Practice;
 import withy.core.mark.Side;
@@ -24,15 +23,17 @@ public enum LateralCheck {
   /** There is too little water on both sides. */
   SHALLOW_BOTH_SIDES;
 
+  /** Whether the depths bear a mark out; not one that is not lateral or serves no fairway. */
+  public static boolean isBorneOut(Practice practice, Waterway water, PlacedMark mark, Keel keel) {
+    return of(practice, water, mark, keel).filter(BORNE_OUT::equals).isPresent();
+  }
+
   /** What the depths say of a mark; empty of one that is not lateral or serves no fairway. */
   public static Optional<LateralCheck> of(
       Practice practice, Waterway water, PlacedMark mark, Keel keel) {
-    @Nullable String serves = mark.serves();
-    if (serves == null || !mark.kind().isLateral()) {
-      return Optional.empty();
-    }
     return water
-        .fairway(serves)
+        .served(mark)
+        .filter(any -> mark.kind().isLateral())
         .flatMap(
             fairway ->
                 SideRules.side(practice, mark.kind(), Travel.WITH, null)

@@ -18,9 +18,6 @@ final class LateralMarks {
 
   private static final double ASTRAY = 38;
 
-  /** Water that is surely too shallow, in metres below the draught. */
-  private static final double SURELY = 0.1;
-
   /** Metres before and behind a place over which a bend is looked for, and degrees that make it. */
   private static final double REACH = 110;
 
@@ -79,7 +76,7 @@ final class LateralMarks {
     Position inside = line.beside(along, side * fairway.width() / 4);
     Position outside = line.beside(along, off + side * ASTRAY);
     return keel.isSafe(marking.water().water(inside))
-        && keel.grounds(marking.water().water(outside) + SURELY);
+        && keel.groundsSurely(marking.water().water(outside));
   }
 
   private boolean isOffOthers(Position place) {

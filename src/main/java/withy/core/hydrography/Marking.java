@@ -1,7 +1,6 @@
 package withy.core.hydrography;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -91,8 +90,7 @@ final class Marking {
   /** Lays a lateral mark if the depths bear it out. */
   boolean lateral(MarkDescription mark, Position place, Fairway fairway) {
     Planned planned = new Planned(mark, place, fairway.id());
-    Optional<LateralCheck> check = LateralCheck.of(practice, water, planned.unlit(), keel);
-    return check.filter(LateralCheck.BORNE_OUT::equals).isPresent() && isLaid(planned);
+    return LateralCheck.isBorneOut(practice, water, planned.unlit(), keel) && isLaid(planned);
   }
 
   private boolean isLaid(Planned planned) {
@@ -188,13 +186,5 @@ final class Marking {
         return;
       }
     }
-  }
-
-  /** Marks of a fairway in the order in which a boat that comes from the sea meets them. */
-  static List<PlacedMark> along(Waterway water, Fairway fairway) {
-    return water.marks().stream()
-        .filter(each -> fairway.id().equals(each.serves()))
-        .sorted(Comparator.comparingDouble(each -> fairway.line().foot(each.position()).along()))
-        .toList();
   }
 }

@@ -132,7 +132,8 @@ final class Seabed {
     return new Spot(place, frame.inland(place), frame.abeam(place), feet);
   }
 
-  private static double over(Danger danger, double share, double depth) {
+  /** The depth over a danger, a share of the way from its middle to its edge. */
+  static double over(Danger danger, double share, double depth) {
     if (share >= 1) {
       return depth;
     }

@@ -279,10 +279,7 @@ public final class SurveyedDepths {
   private void raise(Danger danger) {
     for (int i = 0; i < depths.length; i++) {
       double share = grid.centre(i).distanceTo(danger.at()) / danger.radius();
-      if (share < 1 && depths[i] > danger.leastDepth()) {
-        depths[i] =
-            danger.leastDepth() + (depths[i] - danger.leastDepth()) * Unevenness.smooth(share);
-      }
+      depths[i] = Seabed.over(danger, share, depths[i]);
     }
   }
 

@@ -2,7 +2,6 @@ package withy.core.hydrography;
 
 import java.util.Optional;
 import withy.core.Chance;
-import withy.core.mark.MarkKind;
 import withy.core.mark.Practice;
 import withy.core.waterway.Fairway;
 import withy.core.waterway.Keel;
@@ -58,10 +57,6 @@ public final class WaterGenerator {
   }
 
   private static boolean hasJunction(Waterway water) {
-    return water.marks().stream()
-        .anyMatch(
-            each ->
-                each.kind().equals(MarkKind.PREFERRED_CHANNEL_TO_PORT)
-                    || each.kind().equals(MarkKind.PREFERRED_CHANNEL_TO_STARBOARD));
+    return water.marks().stream().anyMatch(each -> each.kind().isPreferredChannel());
   }
 }

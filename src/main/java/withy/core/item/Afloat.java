@@ -20,7 +20,7 @@ record Afloat(Practice practice, Waterway water, Position boat, Bearing heading)
   static final Keel KEEL = Keel.CRUISER;
 
   /** How far off the bow a mark ahead may bear. */
-  private static final double AHEAD = 25;
+  static final double AHEAD = 25;
 
   /** In whole degrees. */
   Bearing bearing(PlacedMark mark) {
@@ -32,16 +32,20 @@ record Afloat(Practice practice, Waterway water, Position boat, Bearing heading)
     return water.depths().contains(boat) && bearing(mark).angleTo(heading) <= AHEAD;
   }
 
-  /** The scenario in which she is asked about a mark. */
+  /** The scenario in which she is asked about a mark, whose bearing she has in whole degrees. */
   Scenario before(PlacedMark asked, Situation situation) {
-    List<PlacedMark> marks = new ArrayList<>(List.of(asked));
-    List<SightedMark> sighted = new ArrayList<>(List.of(sighted(asked, bearing(asked))));
-    for (PlacedMark each : water.marks()) {
-      if (!each.equals(asked)) {
-        marks.add(each);
-        sighted.add(sighted(each, boat.bearingTo(each.position())));
-      }
-    }
+    Scenario scenario = before(List.of(asked), situation);
+    List<SightedMark> sighted = new ArrayList<>(scenario.marks());
+    sighted.set(0, sighted(asked, bearing(asked)));
+    return new Scenario(practice, situation, sighted).in(sailing(scenario));
+  }
+
+  /** The scenario in which she is asked about some marks, those of the water behind them. */
+  Scenario before(List<PlacedMark> asked, Situation situation) {
+    List<PlacedMark> marks = new ArrayList<>(asked);
+    water.marks().stream().filter(each -> !asked.contains(each)).forEach(marks::add);
+    List<SightedMark> sighted =
+        marks.stream().map(each -> sighted(each, boat.bearingTo(each.position()))).toList();
     return new Scenario(practice, situation, sighted).in(new Sailing(water, KEEL, boat, marks));
   }
 

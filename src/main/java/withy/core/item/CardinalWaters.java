@@ -107,7 +107,6 @@ final class CardinalWaters {
     for (Position each : places) {
       track.add(each.rounded());
     }
-    Polyline line = new Polyline(track);
-    return new Way(line, sailing.water().sail(line, sailing.keel()).leastDepth());
+    return Way.sailed(sailing.water(), sailing.keel(), new Polyline(track));
   }
 }

@@ -29,7 +29,7 @@ final class ClearanceBeliefs {
     if (drawn == null || drawn.cables() > 0) {
       return chosen(scenario, Purpose.HUNDREDS);
     }
-    return word(Clearance.off(line(drawn), target(drawn)) / 100);
+    return word(line(drawn).foot(target(drawn)).distance() / 100);
   }
 
   /** Takes the danger to lie at its mark, so that any side will do at the distance asked. */
@@ -52,7 +52,7 @@ final class ClearanceBeliefs {
         target(drawn).equals(drawn.danger().at()) ? drawn.mark().position() : drawn.danger().at();
     return other.equals(target(drawn))
         ? null
-        : word(Clearance.off(line(drawn), other) / Clearance.CABLE);
+        : word(line(drawn).foot(other).distance() / Clearance.CABLE);
   }
 
   private static @Nullable String chosen(Scenario scenario, Purpose purpose) {

@@ -94,7 +94,7 @@ final class ClearanceWriter implements ItemWriter {
   private static Draft number(Task task, Scenario scenario) {
     Clearance drawn = clearance(scenario);
     Position target = ClearanceBeliefs.target(drawn);
-    double metres = Clearance.off(drawn.tracks().get(0).line(), target);
+    double metres = drawn.tracks().get(0).line().foot(target).distance();
     String key = ClearanceBeliefs.word(metres / Clearance.CABLE);
     String what = hasSign(drawn.danger()) ? drawn.danger().kind().id() : "mark";
     return new Draft(

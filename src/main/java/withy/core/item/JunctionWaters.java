@@ -17,6 +17,7 @@ import withy.core.scenario.Scenario;
 import withy.core.scenario.Situation;
 import withy.core.scenario.TimeOfDay;
 import withy.core.scenario.View;
+import withy.core.waterway.ConventionalDirection;
 import withy.core.waterway.Fairway;
 import withy.core.waterway.PlacedMark;
 import withy.core.waterway.Waterway;
@@ -74,9 +75,8 @@ final class JunctionWaters {
     Bearing heading = Afloat.whole(wanted.bearingAt(from));
     Afloat afloat = new Afloat(practice, water, wanted.at(from).rounded(), heading);
     Bearing buoyage = Afloat.whole(fairway(intent).direction(mark.position()).bearing());
-    double off = buoyage.angleTo(heading);
-    boolean told = travel == Travel.WITH ? off <= 60 : off > 120;
-    if (!told || !afloat.comesUpTo(mark)) {
+    Optional<Travel> told = new ConventionalDirection(buoyage).travel(heading);
+    if (!told.filter(travel::equals).isPresent() || !afloat.comesUpTo(mark)) {
       return Optional.empty();
     }
     Situation situation =
@@ -117,9 +117,9 @@ final class JunctionWaters {
         travel == Travel.WITH
             ? along(line(keeps ? intent : other()), sailing.boat())
             : OtherChannel.track(channel(intent), mark, travel, sailing.boat(), side);
-    double least = water.sail(track, sailing.keel()).leastDepth();
-    boolean strays = !keeps && !sailing.keel().grounds(least);
-    return strays ? new Way(track, least, Fault.WRONG_CHANNEL) : new Way(track, least);
+    Way way = Way.sailed(water, sailing.keel(), track);
+    boolean strays = !keeps && !sailing.keel().grounds(way.leastDepth());
+    return strays ? way.with(Fault.WRONG_CHANNEL) : way;
   }
 
   /** Whether a way leaves the mark on a side. */

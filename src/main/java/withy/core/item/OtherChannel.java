@@ -3,7 +3,6 @@ package withy.core.item;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import withy.core.Chance;
 import withy.core.geometry.Bearing;
 import withy.core.geometry.Polyline;
@@ -83,7 +82,8 @@ final class OtherChannel {
   }
 
   private Optional<Scenario> scenario(Chance chance) {
-    if (own.line().foot(mark.position()).distance() > NEAR || !bearsOut()) {
+    if (own.line().foot(mark.position()).distance() > NEAR
+        || !LateralCheck.isBorneOut(practice, water, mark, Afloat.KEEL)) {
       return Optional.empty();
     }
     for (int before : chance.shuffled(BEFORE)) {
@@ -96,13 +96,6 @@ final class OtherChannel {
       }
     }
     return Optional.empty();
-  }
-
-  /** Whether in its own channel the depths bear the mark out. */
-  private boolean bearsOut() {
-    return LateralCheck.of(practice, water, mark, Afloat.KEEL)
-        .filter(LateralCheck.BORNE_OUT::equals)
-        .isPresent();
   }
 
   private double along() {
@@ -130,9 +123,11 @@ final class OtherChannel {
 
   /** Whether she lies in her own channel alone, and either one tells the same way of travel. */
   private boolean isTold(Afloat boat) {
-    return !served(water, mark).contains(boat.boat())
+    return !water.served(mark).orElseThrow().contains(boat.boat())
         && own.direction(mark.position()).travel(boat.heading()).filter(travel::equals).isPresent()
-        && served(water, mark)
+        && water
+            .served(mark)
+            .orElseThrow()
             .direction(mark.position())
             .travel(boat.heading())
             .filter(travel::equals)
@@ -147,14 +142,10 @@ final class OtherChannel {
     }
     Polyline right = track(own, mark, travel, boat.boat(), rule.get().opposite());
     Polyline wrong = track(own, mark, travel, boat.boat(), rule.get());
-    return isCharted(right)
-        && isCharted(wrong)
+    return water.depths().contains(right)
+        && water.depths().contains(wrong)
         && Afloat.KEEL.isSafe(least(right))
         && isShutOff(wrong);
-  }
-
-  private boolean isCharted(Polyline track) {
-    return track.points().stream().allMatch(water.depths()::contains);
   }
 
   /** Whether she touches before she is round the mark, whether she turns to it soon or late. */
@@ -191,7 +182,7 @@ final class OtherChannel {
     PlacedMark mark = sailing.marks().get(0);
     Fairway own = own(sailing.water(), mark, sailing.boat());
     Polyline track = track(own, mark, scenario.situation().travel(), sailing.boat(), side);
-    return new Way(track, sailing.water().sail(track, sailing.keel()).leastDepth());
+    return Way.sailed(sailing.water(), sailing.keel(), track);
   }
 
   private static Fairway own(Waterway water, PlacedMark mark, Position boat) {
@@ -201,13 +192,6 @@ final class OtherChannel {
       }
     }
     throw new IllegalStateException("the boat lies in no channel");
-  }
-
-  private static Fairway served(Waterway water, PlacedMark mark) {
-    @Nullable String serves = mark.serves();
-    return water
-        .fairway(serves == null ? "" : serves)
-        .orElseThrow(() -> new IllegalStateException("a lateral mark serves a fairway"));
   }
 
   /** From the boat along her channel and past the mark, round it where it is left so. */
@@ -221,19 +205,12 @@ final class OtherChannel {
     List<Position> track = new ArrayList<>(List.of(boat));
     for (double gone = start + LEG; gone <= BEHIND; gone += LEG) {
       if (stays || Math.abs(gone) >= ROUND) {
-        add(track, own.line().at(foot.along() + forth * gone));
+        track.add(own.line().at(foot.along() + forth * gone).rounded());
       } else if (gone + LEG >= ROUND) {
-        add(track, own.line().beside(foot.along() - forth * BESIDE, beyond));
-        add(track, own.line().beside(foot.along() + forth * BESIDE, beyond));
+        track.add(own.line().beside(foot.along() - forth * BESIDE, beyond).rounded());
+        track.add(own.line().beside(foot.along() + forth * BESIDE, beyond).rounded());
       }
     }
-    return new Polyline(track);
-  }
-
-  private static void add(List<Position> track, Position next) {
-    Position rounded = next.rounded();
-    if (!track.get(track.size() - 1).equals(rounded)) {
-      track.add(rounded);
-    }
+    return Polyline.through(track);
   }
 }

@@ -89,7 +89,7 @@ final class PassageLegs {
   static Scenario scenario(Task task, PassageRoute route, PlacedMark mark) {
     double before = Math.max(0, route.along(mark) - BEFORE);
     Position boat = route.way().line().at(before);
-    Bearing heading = Bearing.of(Math.rint(route.way().line().bearingAt(before).degrees()));
+    Bearing heading = Afloat.whole(route.way().line().bearingAt(before));
     boolean fork = mark.kind().isPreferredChannel();
     @Nullable ChannelIntent intent = fork ? route.intent() : null;
     Bearing buoyage = route.travel() == Travel.WITH ? heading : heading.reciprocal();

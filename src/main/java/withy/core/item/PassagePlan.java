@@ -22,7 +22,7 @@ import withy.core.waterway.Waterway;
  */
 record PassagePlan(
     Waterway water, PassageRoute route, List<PlacedMark> marks, double from, double to) {
-  private static final Keel KEEL = Keel.CRUISER;
+  private static final Keel KEEL = Afloat.KEEL;
 
   /** Metres before the first mark, at most, from which she comes up to it. */
   private static final double BEFORE = 230;
@@ -75,13 +75,13 @@ record PassagePlan(
   /** The whole track on which every mark is left on the right side; empty if it is not safe. */
   Optional<Way> way() {
     List<Double> corners = marks.stream().map(this::begins).toList();
-    return Optional.of(way(route.way().way(from, to, corners), null))
-        .filter(each -> KEEL.isSafe(each.leastDepth()) && isCharted(each.track()));
+    return Optional.of(sailed(route.way().way(from, to, corners)))
+        .filter(each -> KEEL.isSafe(each.leastDepth()) && water.depths().contains(each.track()));
   }
 
   /** Past one mark, as it should be left. */
   Way right(PlacedMark mark) {
-    return way(route.way().way(begins(mark), ends(mark), List.of()), null);
+    return sailed(route.way().way(begins(mark), ends(mark), List.of()));
   }
 
   /** Past one mark on the wrong side; empty where the water would not show that it is wrong. */
@@ -93,16 +93,16 @@ record PassagePlan(
   }
 
   private Optional<Way> grounding(Polyline track) {
-    return Optional.of(way(track, null))
-        .filter(each -> KEEL.groundsSurely(each.leastDepth()) && isCharted(track));
+    return Optional.of(sailed(track))
+        .filter(each -> KEEL.groundsSurely(each.leastDepth()) && water.depths().contains(track));
   }
 
   /** Into the channel that is not wanted. */
   private Way astray(PlacedMark mark) {
     ChannelWay other = route.otherWay();
     double behind = Math.min(other.along(mark.position()) + REACH, other.line().length());
-    Way way = way(other.way(begins(mark), behind, List.of()), Fault.WRONG_CHANNEL);
-    return KEEL.groundsSurely(way.leastDepth()) ? way(way.track(), null) : way;
+    Way way = sailed(other.way(begins(mark), behind, List.of()));
+    return KEEL.groundsSurely(way.leastDepth()) ? way : way.with(Fault.WRONG_CHANNEL);
   }
 
   /** Over the ground between the channels, before they meet. */
@@ -135,12 +135,8 @@ record PassagePlan(
     return Math.min(to, route.along(mark) + REACH);
   }
 
-  private Way way(Polyline track, @Nullable Fault fault) {
-    return new Way(track, water.sail(track, KEEL).leastDepth(), fault);
-  }
-
-  private boolean isCharted(Polyline track) {
-    return track.points().stream().allMatch(water.depths()::contains);
+  private Way sailed(Polyline track) {
+    return Way.sailed(water, KEEL, track);
   }
 
   /** Whether she leaves a mark to starboard if she keeps to the channel. */

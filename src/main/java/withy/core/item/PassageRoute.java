@@ -91,39 +91,27 @@ record PassageRoute(
     }
 
     private ChannelWay along() {
-      List<Position> points = before();
-      points.add(main.line().at(parting()));
-      points.addAll(after(main.line(), parting()));
-      return new ChannelWay(distinct(points), width());
+      return through(after(main.line(), parting()));
     }
 
     private ChannelWay into() {
-      List<Position> points = before();
-      points.add(main.line().at(parting()));
-      points.addAll(after(second.line(), BEHIND_FORK));
-      return new ChannelWay(distinct(points), width());
+      return through(after(second.line(), BEHIND_FORK));
     }
 
-    private List<Position> before() {
+    /** Along the main fairway to the parting, then on. */
+    private ChannelWay through(List<Position> inland) {
+      double parting = parting();
       List<Position> points = new ArrayList<>(main.line().points());
-      points.removeIf(each -> main.line().foot(each).along() >= parting() - 1);
-      return points;
+      points.removeIf(each -> main.line().foot(each).along() >= parting - 1);
+      points.add(main.line().at(parting));
+      points.addAll(inland);
+      return new ChannelWay(Polyline.through(points), width());
     }
 
     private static List<Position> after(Polyline line, double along) {
       List<Position> points = new ArrayList<>(line.points());
       points.removeIf(each -> line.foot(each).along() <= along + 1);
       return points;
-    }
-
-    private static Polyline distinct(List<Position> points) {
-      List<Position> distinct = new ArrayList<>();
-      for (Position each : points) {
-        if (distinct.isEmpty() || !distinct.get(distinct.size() - 1).equals(each)) {
-          distinct.add(each);
-        }
-      }
-      return new Polyline(distinct);
     }
 
     PassageRoute preferred(Waterway water) {
@@ -135,11 +123,12 @@ record PassageRoute(
 
     PassageRoute secondary(Waterway water) {
       List<PlacedMark> marks = new ArrayList<>(serving(water, main));
-      marks.removeIf(each -> main.line().foot(each.position()).along() > parting());
+      double parting = parting();
+      marks.removeIf(each -> main.line().foot(each.position()).along() > parting);
       marks.addAll(serving(water, second));
       marks.add(mark);
       return new PassageRoute(
-          into(), Travel.WITH, ChannelIntent.SECONDARY, along(), parting(), marks);
+          into(), Travel.WITH, ChannelIntent.SECONDARY, along(), parting, marks);
     }
   }
 

@@ -13,13 +13,10 @@ import withy.core.mark.ChannelIntent;
 import withy.core.mark.Practice;
 import withy.core.mark.Region;
 import withy.core.mark.Travel;
-import withy.core.scenario.Sailing;
 import withy.core.scenario.Scenario;
-import withy.core.scenario.SightedMark;
 import withy.core.scenario.Situation;
 import withy.core.scenario.TimeOfDay;
 import withy.core.scenario.View;
-import withy.core.waterway.Keel;
 import withy.core.waterway.PlacedMark;
 import withy.core.waterway.Waterway;
 
@@ -45,9 +42,6 @@ final class PassageWriter implements ItemWriter {
 
   /** Far more than are ever drawn before one has a passage. */
   private static final int MOST_WATERS = 500;
-
-  /** How far off the bow the first mark may bear. */
-  private static final double AHEAD = 25;
 
   @Override
   public Form form() {
@@ -112,7 +106,7 @@ final class PassageWriter implements ItemWriter {
   }
 
   private static boolean isAhead(Scenario scenario) {
-    return scenario.mark().bearing().angleTo(scenario.situation().heading()) <= AHEAD;
+    return scenario.mark().bearing().angleTo(scenario.situation().heading()) <= Afloat.AHEAD;
   }
 
   private static Draft draft(Task task, PassagePlan plan, Passage passage) {
@@ -155,30 +149,12 @@ final class PassageWriter implements ItemWriter {
 
   private static Scenario scenario(Task task, PassagePlan plan, Passage passage) {
     Position boat = passage.way().track().start();
-    Bearing heading = whole(passage.way().track().bearingAt(1));
+    Bearing heading = Afloat.whole(passage.way().track().bearingAt(1));
     Travel travel = plan.route().travel();
     Bearing buoyage = travel == Travel.WITH ? heading : heading.reciprocal();
-    List<PlacedMark> marks = new ArrayList<>(plan.marks());
-    plan.water().marks().stream().filter(each -> !marks.contains(each)).forEach(marks::add);
-    List<SightedMark> sighted = marks.stream().map(each -> sighted(each, boat)).toList();
     @Nullable ChannelIntent intent = plan.fork() == null ? null : plan.route().intent();
     Situation situation =
         new Situation(heading, travel, buoyage, TimeOfDay.DAY, View.NEAR, intent, null, null);
-    return new Scenario(task.practice(), situation, sighted)
-        .in(new Sailing(plan.water(), Keel.CRUISER, boat, marks));
-  }
-
-  private static SightedMark sighted(PlacedMark mark, Position boat) {
-    double tenths = Math.rint(10 * boat.distanceTo(mark.position())) / 10;
-    return new SightedMark(
-        mark.kind(),
-        Drawn.tenths(boat.bearingTo(mark.position())),
-        Math.max(tenths, 0.1),
-        mark.label(),
-        mark.appearance());
-  }
-
-  private static Bearing whole(Bearing bearing) {
-    return Bearing.of(Math.rint(bearing.degrees()));
+    return new Afloat(task.practice(), plan.water(), boat, heading).before(plan.marks(), situation);
   }
 }

@@ -3,7 +3,6 @@ package withy.core.item;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import withy.core.Chance;
 import withy.core.geometry.Bearing;
 import withy.core.geometry.Polyline;
@@ -92,7 +91,7 @@ final class TracksPast {
   }
 
   private boolean isRight(Clearance asked, Polyline track) {
-    return isCharted(track)
+    return water.depths().contains(track)
         && Afloat.KEEL.isSafe(least(track))
         && asked.off(track) > asked.cables() * Clearance.CABLE + APART;
   }
@@ -102,7 +101,7 @@ final class TracksPast {
     Polyline track = line(purpose, asked.cables());
     return purpose != Purpose.CLEAR
         && (purpose != Purpose.ANY_SIDE || mark.kind().isCardinal())
-        && isCharted(track)
+        && water.depths().contains(track)
         && (Afloat.KEEL.groundsSurely(least(track)) || isTooClose(asked, track));
   }
 
@@ -111,16 +110,11 @@ final class TracksPast {
         && asked.off(track) < asked.cables() * Clearance.CABLE - APART;
   }
 
-  private boolean isCharted(Polyline track) {
-    return track.points().stream().allMatch(water.depths()::contains);
-  }
-
   /** What becomes of a boat on a track that was plotted. */
   static Way way(Waterway water, Clearance drawn, PlottedTrack track) {
-    double least = water.sail(track.line(), Afloat.KEEL).leastDepth();
-    boolean close = track.purpose() != Purpose.CLEAR && !Afloat.KEEL.grounds(least);
-    @Nullable Fault fault = close ? Fault.TOO_CLOSE : null;
-    return new Way(track.line(), least, fault);
+    Way way = Way.sailed(water, Afloat.KEEL, track.line());
+    boolean close = track.purpose() != Purpose.CLEAR && !Afloat.KEEL.grounds(way.leastDepth());
+    return close ? way.with(Fault.TOO_CLOSE) : way;
   }
 
   private double least(Polyline track) {

@@ -3,7 +3,6 @@ package withy.core.item;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import withy.core.Chance;
 import withy.core.geometry.Bearing;
 import withy.core.geometry.Polyline;
@@ -22,7 +21,6 @@ import withy.core.scenario.Situation;
 import withy.core.scenario.TimeOfDay;
 import withy.core.scenario.View;
 import withy.core.waterway.Fairway;
-import withy.core.waterway.Keel;
 import withy.core.waterway.PlacedMark;
 import withy.core.waterway.Waterway;
 import withy.core.waterway.WayPast;
@@ -102,7 +100,10 @@ final class WaterSides {
     Waterway water = surveyed.marked(practice, Chance.of(0, 0));
     WaterSides sides = new WaterSides(practice, water, travel);
     return sides.lateral().stream()
-        .filter(each -> sides.before(each).isPresent() && sides.isBorneOut(each))
+        .filter(
+            each ->
+                sides.before(each).isPresent()
+                    && LateralCheck.isBorneOut(practice, water, each, Afloat.KEEL))
         .map(PlacedMark::position)
         .toList();
   }
@@ -115,7 +116,8 @@ final class WaterSides {
 
   private Optional<Scenario> scenario(Chance chance) {
     for (PlacedMark each : chance.shuffled(lateral())) {
-      Optional<Scenario> before = before(each).filter(any -> isBorneOut(each));
+      Optional<Scenario> before =
+          before(each).filter(any -> LateralCheck.isBorneOut(practice, water, each, Afloat.KEEL));
       if (before.isPresent()) {
         return before;
       }
@@ -123,14 +125,8 @@ final class WaterSides {
     return Optional.empty();
   }
 
-  private boolean isBorneOut(PlacedMark mark) {
-    return LateralCheck.of(practice, water, mark, Keel.CRUISER)
-        .filter(LateralCheck.BORNE_OUT::equals)
-        .isPresent();
-  }
-
   private Optional<Scenario> before(PlacedMark mark) {
-    Fairway fairway = fairway(water, mark);
+    Fairway fairway = water.served(mark).orElseThrow();
     double along = fairway.line().foot(mark.position()).along();
     double back = travel == Travel.WITH ? -BEFORE : BEFORE;
     if (along + back < 0 || along + back > fairway.line().length()) {
@@ -148,19 +144,13 @@ final class WaterSides {
         : Optional.empty();
   }
 
-  private static Fairway fairway(Waterway water, PlacedMark mark) {
-    @Nullable String serves = mark.serves();
-    return water
-        .fairway(serves == null ? "" : serves)
-        .orElseThrow(() -> new IllegalStateException("a lateral mark serves a fairway"));
-  }
-
   /** What becomes of the boat of a scenario that leaves its mark on a side. */
   static Way way(Scenario scenario, Side side) {
     Sailing sailing = Afloat.sailing(scenario);
     PlacedMark mark = sailing.marks().get(0);
     Travel travel = scenario.situation().travel();
-    Polyline track = WayPast.lateral(fairway(sailing.water(), mark), mark, travel, side);
-    return new Way(track, sailing.water().sail(track, sailing.keel()).leastDepth());
+    Polyline track =
+        WayPast.lateral(sailing.water().served(mark).orElseThrow(), mark, travel, side);
+    return Way.sailed(sailing.water(), sailing.keel(), track);
   }
 }

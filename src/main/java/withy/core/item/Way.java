@@ -2,6 +2,8 @@ package withy.core.item;
 
 import org.jspecify.annotations.Nullable;
 import withy.core.geometry.Polyline;
+import withy.core.waterway.Keel;
+import withy.core.waterway.Waterway;
 
 /**
  * How a boat sails that acts on an option.
@@ -11,6 +13,16 @@ import withy.core.geometry.Polyline;
  *     is wrong
  */
 public record Way(Polyline track, double leastDepth, @Nullable Fault fault) {
+  /** What becomes of a keel on a track. */
+  static Way sailed(Waterway water, Keel keel, Polyline track) {
+    return new Way(track, water.sail(track, keel).leastDepth());
+  }
+
+  /** The same with what is wrong with it though she does not touch; null for nothing. */
+  Way with(@Nullable Fault other) {
+    return new Way(track, leastDepth, other);
+  }
+
   /** A way that is right if she floats, and wrong if she touches. */
   public Way(Polyline track, double leastDepth) {
     this(track, leastDepth, null);

@@ -3,7 +3,6 @@ package withy.core.scenario;
 import java.util.List;
 import java.util.Optional;
 import withy.core.geometry.Polyline;
-import withy.core.geometry.Position;
 import withy.core.waterway.Danger;
 import withy.core.waterway.PlacedMark;
 
@@ -22,9 +21,6 @@ public record Clearance(Danger danger, PlacedMark mark, double cables, List<Plot
    */
   public static final double CABLE = 185.2;
 
-  /** Metres between places of a track at which its distance is taken. */
-  private static final double STEP = 1;
-
   public Clearance {
     tracks = List.copyOf(tracks);
   }
@@ -36,15 +32,6 @@ public record Clearance(Danger danger, PlacedMark mark, double cables, List<Plot
 
   /** Metres from a track to the nearer of danger and mark. */
   public double off(Polyline track) {
-    return Math.min(off(track, danger.at()), off(track, mark.position()));
-  }
-
-  /** Metres from a track to a place. */
-  public static double off(Polyline track, Position place) {
-    double least = Double.POSITIVE_INFINITY;
-    for (double along = 0; along <= track.length(); along += STEP) {
-      least = Math.min(least, track.at(along).distanceTo(place));
-    }
-    return Math.min(least, track.end().distanceTo(place));
+    return Math.min(track.foot(danger.at()).distance(), track.foot(mark.position()).distance());
   }
 }

@@ -74,11 +74,8 @@ public record ChannelWay(Polyline line, double width) {
     }
     List<Position> track = new ArrayList<>();
     for (double each : along.subSet(from, true, to, true)) {
-      Position next = line.beside(each, off.at(each)).rounded();
-      if (track.isEmpty() || !track.get(track.size() - 1).equals(next)) {
-        track.add(next);
-      }
+      track.add(line.beside(each, off.at(each)).rounded());
     }
-    return new Polyline(track);
+    return Polyline.through(track);
   }
 }

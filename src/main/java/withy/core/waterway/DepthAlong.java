@@ -70,8 +70,7 @@ final class DepthAlong {
   }
 
   private Position at(double share) {
-    return new Position(
-        from.x() + share * (to.x() - from.x()), from.y() + share * (to.y() - from.y()));
+    return from.towards(to, share);
   }
 
   /** The depth over a part of the leg, a share of 0 at its beginning and of 1 at its end. */

@@ -2,6 +2,7 @@ package withy.core.waterway;
 
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
+import withy.core.geometry.Polyline;
 import withy.core.geometry.Position;
 
 /**
@@ -85,6 +86,11 @@ public final class DepthField {
     double x = place.x() - origin.x();
     double y = place.y() - origin.y();
     return x >= 0 && y >= 0 && x <= width() && y <= height();
+  }
+
+  /** Whether all of a way lies among the centres. */
+  public boolean contains(Polyline way) {
+    return way.points().stream().allMatch(this::contains);
   }
 
   /** The depth at a place. */

@@ -112,14 +112,7 @@ final class VoyagePlan {
   }
 
   private static Polyline line(List<Position> way) {
-    List<Position> points = new ArrayList<>();
-    for (Position each : way) {
-      Position next = each.rounded();
-      if (points.isEmpty() || !points.get(points.size() - 1).equals(next)) {
-        points.add(next);
-      }
-    }
-    return new Polyline(points);
+    return Polyline.through(way.stream().map(Position::rounded).toList());
   }
 
   private Voyage round(boolean clockwise) {

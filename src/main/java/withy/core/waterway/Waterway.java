@@ -63,6 +63,12 @@ public record Waterway(
     return fairways.stream().filter(each -> each.id().equals(id)).findFirst();
   }
 
+  /** The fairway that a mark serves; empty where it serves none. */
+  public Optional<Fairway> served(PlacedMark mark) {
+    @Nullable String serves = mark.serves();
+    return serves == null ? Optional.empty() : fairway(serves);
+  }
+
   /** Metres of water at a place, tide added. */
   public double water(Position place) {
     return depths.depth(place) + tide;

@@ -37,12 +37,9 @@ public final class WayPast {
     List<Position> track = new ArrayList<>();
     for (double gone : new double[] {-REACH, -REACH / 2, -30, 30, REACH / 2, REACH}) {
       double off = Math.abs(gone) <= 30 ? beside : inside;
-      Position next = fairway.line().beside(foot.along() + gone, off).rounded();
-      if (track.isEmpty() || !track.get(track.size() - 1).equals(next)) {
-        track.add(next);
-      }
+      track.add(fairway.line().beside(foot.along() + gone, off).rounded());
     }
-    Polyline with = new Polyline(track);
+    Polyline with = Polyline.through(track);
     return travel == Travel.WITH ? with : with.reversed();
   }
 

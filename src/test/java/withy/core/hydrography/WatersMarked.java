@@ -80,7 +80,7 @@ final class WatersMarked {
     Set<String> all = new LinkedHashSet<>();
     for (Fairway fairway : water.fairways()) {
       int[] last = {-1, -1};
-      for (PlacedMark each : Marking.along(water, fairway)) {
+      for (PlacedMark each : along(water, fairway)) {
         Optional<Parity> parity = NumberRules.parity(practice.region(), each.kind());
         if (each.label() == null || parity.isEmpty()) {
           continue;
@@ -94,5 +94,13 @@ final class WatersMarked {
         last[number % 2] = number;
       }
     }
+  }
+
+  /** Marks of a fairway in the order in which a boat that comes from the sea meets them. */
+  private static List<PlacedMark> along(Waterway water, Fairway fairway) {
+    return water.marks().stream()
+        .filter(each -> fairway.id().equals(each.serves()))
+        .sorted(Comparator.comparingDouble(each -> fairway.line().foot(each.position()).along()))
+        .toList();
   }
 }

@@ -70,7 +70,7 @@ class ClearanceMisconceptionsTest {
     assertThat(Term.parse(Misconception.class, belief).answer(Form.CLEARANCE, scenario))
         .contains(answer);
     Clearance drawn = Objects.requireNonNull(scenario.sailing()).clearance();
-    assertThat(Clearance.off(track("A", 870.4, Purpose.CLEAR).line(), ROCK) / Clearance.CABLE)
+    assertThat(track("A", 870.4, Purpose.CLEAR).line().foot(ROCK).distance() / Clearance.CABLE)
         .isEqualTo(2.0);
     assertThat(drawn).isNotNull();
   }
