@@ -24,7 +24,7 @@ public final class ItemGenerator {
    * @throws IllegalArgumentException if the composition allows nothing under the practice
    */
   public static Item item(Practice practice, Composition composition, long seed, int index) {
-    List<List<Menu.Course>> allowed = Menu.of(practice, composition).allowed(composition);
+    List<List<Menu.Course>> allowed = Menu.of(practice).allowed(composition);
     if (allowed.isEmpty()) {
       throw new IllegalArgumentException(nothing(practice, composition));
     }
@@ -47,7 +47,7 @@ public final class ItemGenerator {
    */
   public static List<Concept> measurable(Practice practice, Composition composition) {
     List<Concept> measurable = new ArrayList<>();
-    for (List<Menu.Course> courses : Menu.of(practice, composition).allowed(composition)) {
+    for (List<Menu.Course> courses : Menu.of(practice).allowed(composition)) {
       measurable.add(courses.get(0).concept());
     }
     return List.copyOf(measurable);

@@ -4,16 +4,15 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import withy.core.Chance;
 import withy.core.hydrography.SurveyedWater;
 import withy.core.mark.Practice;
 import withy.core.scenario.TimeOfDay;
 
-/**
- * What can be drawn under one practice, anywhere or in one water: for each concept the forms and
- * times that measure it.
- */
+/** What can be drawn under one practice: for each concept the forms and times that measure it. */
 final class Menu {
   private static final List<ItemWriter> WRITERS =
       List.of(
@@ -38,7 +37,7 @@ final class Menu {
 
   static {
     for (Practice each : Practice.values()) {
-      MENUS.put(each, new Menu(each, null));
+      MENUS.put(each, new Menu(each));
     }
   }
 
@@ -46,7 +45,7 @@ final class Menu {
   record Course(Concept concept, ItemWriter writer, List<TimeOfDay> times) {
     boolean allowed(Composition composition) {
       TimeOfDay time = composition.time();
-      return (time == null || times.contains(time))
+      return (time == null ? !times.isEmpty() : times.contains(time))
           && (composition.forms().isEmpty() || composition.forms().contains(writer.form()));
     }
 
@@ -58,69 +57,42 @@ final class Menu {
   private final Practice practice;
   private final List<List<Course>> byConcept = new ArrayList<>();
 
-  /** The water in which all must lie; null where it need not. */
-  private final @Nullable SurveyedWater water;
-
-  private Menu(Practice practice, @Nullable Composition composition) {
+  private Menu(Practice practice) {
     this.practice = practice;
-    this.water = composition == null ? null : composition.water();
     for (Concept each : Concept.values()) {
-      if (composition == null || isWanted(each, composition)) {
-        List<Course> courses = courses(each, composition);
-        if (!courses.isEmpty()) {
-          byConcept.add(courses);
-        }
+      List<Course> courses = courses(each);
+      if (!courses.isEmpty()) {
+        byConcept.add(courses);
       }
     }
   }
 
-  private static boolean isWanted(Concept concept, Composition composition) {
-    return composition.concepts().isEmpty() || composition.concepts().contains(concept);
-  }
-
   static Menu of(Practice practice) {
     Menu known = MENUS.get(practice);
-    return known == null ? new Menu(practice, null) : known;
+    return known == null ? new Menu(practice) : known;
   }
 
-  /** In a water of its own no more is looked for than the composition wants: that takes a while. */
-  static Menu of(Practice practice, Composition composition) {
-    return composition.water() == null ? of(practice) : new Menu(practice, composition);
-  }
-
-  private List<Course> courses(Concept concept, @Nullable Composition composition) {
+  private List<Course> courses(Concept concept) {
     List<Course> courses = new ArrayList<>();
     for (ItemWriter writer : WRITERS) {
-      boolean unwanted =
-          composition != null
-              && !composition.forms().isEmpty()
-              && !composition.forms().contains(writer.form());
-      if (unwanted) {
-        continue;
-      }
-      List<TimeOfDay> times = new ArrayList<>();
-      for (TimeOfDay each : TimeOfDay.values()) {
-        if (measures(writer, concept, each)) {
-          times.add(each);
-        }
-      }
+      List<TimeOfDay> times = times(each -> writer.measures(concept, practice, each));
       if (!times.isEmpty()) {
-        courses.add(new Course(concept, writer, List.copyOf(times)));
+        courses.add(new Course(concept, writer, times));
       }
     }
     return List.copyOf(courses);
   }
 
-  private boolean measures(ItemWriter writer, Concept concept, TimeOfDay time) {
-    return writer.measures(concept, practice, time)
-        && (water == null || writer.measuresIn(water, concept, practice, time));
+  private static List<TimeOfDay> times(Predicate<TimeOfDay> fitting) {
+    return Stream.of(TimeOfDay.values()).filter(fitting).toList();
   }
 
   /** The courses that a composition allows, one list for each concept, none of them empty. */
   List<List<Course>> allowed(Composition composition) {
     List<List<Course>> allowed = new ArrayList<>(byConcept.size());
     for (List<Course> courses : byConcept) {
-      if (isWanted(courses.get(0).concept(), composition)) {
+      Concept concept = courses.get(0).concept();
+      if (composition.concepts().isEmpty() || composition.concepts().contains(concept)) {
         List<Course> kept = allowed(courses, composition);
         if (!kept.isEmpty()) {
           allowed.add(kept);
@@ -130,13 +102,29 @@ final class Menu {
     return allowed;
   }
 
-  private static List<Course> allowed(List<Course> courses, Composition composition) {
+  private List<Course> allowed(List<Course> courses, Composition composition) {
     List<Course> kept = new ArrayList<>(courses.size());
     for (Course each : courses) {
       if (each.allowed(composition)) {
-        kept.add(each);
+        Course set = set(each, composition.water());
+        if (set.allowed(composition)) {
+          kept.add(set);
+        }
       }
     }
     return kept;
+  }
+
+  /** A course as it can be set in a water of its own; to find out, the water's marks are sailed. */
+  private Course set(Course course, @Nullable SurveyedWater water) {
+    if (water == null) {
+      return course;
+    }
+    List<TimeOfDay> times =
+        times(
+            each ->
+                course.times().contains(each)
+                    && course.writer().measuresIn(water, course.concept(), practice, each));
+    return new Course(course.concept(), course.writer(), times);
   }
 }
