@@ -41,16 +41,19 @@ final class CardinalWaters {
   private CardinalWaters() {}
 
   static Scenario drawn(Task task) {
-    Optional<Scenario> drawn = Optional.empty();
-    while (drawn.isEmpty()) {
-      Waterway water = task.water(WATERS);
-      for (PlacedMark each : task.chance().shuffled(water.marks())) {
-        if (drawn.isEmpty() && each.kind().isCardinal() && !water.dangers().isEmpty()) {
-          drawn = before(task, water, each);
+    return task.found(WATERS, water -> in(task, water));
+  }
+
+  private static Optional<Scenario> in(Task task, Waterway water) {
+    for (PlacedMark each : task.chance().shuffled(water.marks())) {
+      if (each.kind().isCardinal() && !water.dangers().isEmpty()) {
+        Optional<Scenario> scenario = before(task, water, each);
+        if (scenario.isPresent()) {
+          return scenario;
         }
       }
     }
-    return drawn.get();
+    return Optional.empty();
   }
 
   private static Optional<Scenario> before(Task task, Waterway water, PlacedMark mark) {

@@ -51,11 +51,7 @@ final class ClearanceScene {
    */
   static Scenario drawn(Task task, boolean choice) {
     ClearanceScene scene = new ClearanceScene(task.practice(), task.chance(), choice);
-    Optional<Scenario> drawn = Optional.empty();
-    while (drawn.isEmpty()) {
-      drawn = scene.in(task.water(WATERS));
-    }
-    return drawn.get();
+    return task.found(WATERS, scene::in);
   }
 
   private Optional<Scenario> in(Waterway drawn) {

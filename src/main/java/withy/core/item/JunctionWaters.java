@@ -52,18 +52,16 @@ final class JunctionWaters {
   }
 
   static Scenario drawn(Task task, Travel travel, ChannelIntent intent) {
-    Optional<Scenario> drawn = Optional.empty();
-    while (drawn.isEmpty()) {
-      Waterway water = task.water(WATERS);
-      for (PlacedMark each : water.marks()) {
-        if (drawn.isEmpty() && each.kind().isPreferredChannel()) {
-          JunctionWaters junction =
-              new JunctionWaters(task.practice(), water, each, travel, intent);
-          drawn = junction.scenario();
-        }
-      }
-    }
-    return drawn.get();
+    return task.found(WATERS, water -> in(task.practice(), water, travel, intent));
+  }
+
+  private static Optional<Scenario> in(
+      Practice practice, Waterway water, Travel travel, ChannelIntent intent) {
+    return water.marks().stream()
+        .filter(each -> each.kind().isPreferredChannel())
+        .map(each -> new JunctionWaters(practice, water, each, travel, intent).scenario())
+        .flatMap(Optional::stream)
+        .findFirst();
   }
 
   private Optional<Scenario> scenario() {

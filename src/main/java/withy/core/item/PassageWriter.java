@@ -40,9 +40,6 @@ final class PassageWriter implements ItemWriter {
 
   static final int MOST = 6;
 
-  /** Far more than are ever drawn before one has a passage. */
-  private static final int MOST_WATERS = 500;
-
   @Override
   public Form form() {
     return Form.PASSAGE;
@@ -68,13 +65,7 @@ final class PassageWriter implements ItemWriter {
   @Override
   public Draft write(Task task) {
     Travel travel = task.index() % 2 == 0 ? Travel.WITH : Travel.AGAINST;
-    for (int i = 0; i < MOST_WATERS; i++) {
-      Optional<Draft> draft = drawn(task, task.water(WATERS), travel);
-      if (draft.isPresent()) {
-        return draft.get();
-      }
-    }
-    throw new IllegalStateException("no passage in " + MOST_WATERS + " waters");
+    return task.found(WATERS, water -> drawn(task, water, travel));
   }
 
   /** A passage through a water, past as many marks as chance has it and the water bears out. */

@@ -52,12 +52,8 @@ final class WaterSides {
 
   /** A scenario before a lateral mark, with or against the direction of its fairway. */
   static Scenario drawn(Task task, Travel travel) {
-    Optional<Scenario> drawn = Optional.empty();
-    while (drawn.isEmpty()) {
-      Waterway water = task.water(MARKED);
-      drawn = new WaterSides(task.practice(), water, travel).scenario(task.chance());
-    }
-    return drawn.get();
+    return task.found(
+        MARKED, water -> new WaterSides(task.practice(), water, travel).scenario(task.chance()));
   }
 
   /** The same as a silhouette without colour, if the shape of the mark then tells its side. */
