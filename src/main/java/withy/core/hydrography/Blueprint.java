@@ -19,7 +19,9 @@ public enum Blueprint implements Term {
   /** A rock in open water. */
   ISOLATED_ROCK,
   /** A way along a coast between it and outlying dangers. */
-  COASTAL_PASSAGE;
+  COASTAL_PASSAGE,
+  /** Two channels side by side with a bank between them, each with marks of its own. */
+  NEIGHBOURING_CHANNELS;
 
   /** Whether a leading line leads in from the sea. */
   boolean isLed() {

@@ -17,6 +17,7 @@ final class Layouts {
       case OFFSHORE_SHOAL -> OffshoreLayout.shoal(chance, keel, tide);
       case ISOLATED_ROCK -> OffshoreLayout.rock(chance, keel, tide);
       case COASTAL_PASSAGE -> new CoastalLayout(chance, keel, tide);
+      case NEIGHBOURING_CHANNELS -> TwoChannels.sideBySide(chance, keel, tide);
     };
   }
 }

@@ -8,25 +8,52 @@ import withy.core.geometry.Polyline.Foot;
 import withy.core.geometry.Position;
 import withy.core.waterway.Keel;
 
-/** Two channels that part or meet, with a middle ground between them. */
+/**
+ * Two channels that part or meet, with a middle ground between them: land where they lead away from
+ * each other, a bank where they keep side by side.
+ */
 final class TwoChannels extends Layout {
   private static final double EROSION = 50;
 
-  private final boolean part;
+  /** Metres from the joint of a corner of a channel's arm, and how far off the middle it lies. */
+  private record Corner(double along, int least, int most) {}
 
-  private TwoChannels(Chance chance, Keel keel, double tide, boolean part) {
+  private static final List<Corner> AWAY =
+      List.of(new Corner(210, 115, 135), new Corner(520, 260, 330), new Corner(900, 300, 420));
+
+  private static final List<Corner> BESIDE =
+      List.of(new Corner(210, 70, 85), new Corner(480, 116, 128), new Corner(900, 112, 132));
+
+  private final boolean part;
+  private final List<Corner> arms;
+  private final Corner end;
+
+  private TwoChannels(
+      Chance chance, Keel keel, double tide, boolean part, List<Corner> arms, Corner end) {
     super(chance, keel, tide);
     this.part = part;
+    this.arms = arms;
+    this.end = end;
+  }
+
+  private static TwoChannels away(Chance chance, Keel keel, double tide, boolean part) {
+    return new TwoChannels(chance, keel, tide, part, AWAY, new Corner(BEYOND, 330, 480));
+  }
+
+  /** They part or meet, and keep near each other, so that a boat in one has marks of both. */
+  static TwoChannels sideBySide(Chance chance, Keel keel, double tide) {
+    boolean part = chance.oneIn(2);
+    return new TwoChannels(chance, keel, tide, part, BESIDE, new Corner(BEYOND, 120, 140));
   }
 
   /** Inland, a channel divides into a preferred and a secondary one. */
   static TwoChannels parting(Chance chance, Keel keel, double tide) {
-    return new TwoChannels(chance, keel, tide, true);
+    return away(chance, keel, tide, true);
   }
 
   /** Inland, two channels meet and run on as one. */
   static TwoChannels meeting(Chance chance, Keel keel, double tide) {
-    return new TwoChannels(chance, keel, tide, false);
+    return away(chance, keel, tide, false);
   }
 
   @Override
@@ -48,10 +75,10 @@ final class TwoChannels extends Layout {
   /** The course of the main channel, in the conventional direction. */
   private List<Position> through(Position joint, int swing) {
     List<Position> trunk = new ArrayList<>();
-    double end = part ? -1 : 1;
-    trunk.add(at(end * BEYOND, between(-250, 250)));
-    trunk.add(at(end * 900, between(-120, 120)));
-    trunk.add(at(end * 560, between(-90, 90)));
+    double out = part ? -1 : 1;
+    trunk.add(at(out * BEYOND, between(-250, 250)));
+    trunk.add(at(out * 900, between(-120, 120)));
+    trunk.add(at(out * 560, between(-90, 90)));
     List<Position> arm = arm(joint, swing);
     List<Position> line = new ArrayList<>();
     if (part) {
@@ -69,13 +96,13 @@ final class TwoChannels extends Layout {
    * One of the two, in the conventional direction: from the joint inland, or from the sea to it.
    */
   private List<Position> arm(Position joint, int swing) {
-    double end = part ? 1 : -1;
+    double inland = part ? 1 : -1;
     double from = frame.inland(joint);
     List<Position> arm = new ArrayList<>(List.of(joint));
-    arm.add(at(from + end * 210, swing * between(115, 135)));
-    arm.add(at(from + end * 520, swing * between(260, 330)));
-    arm.add(at(from + end * 900, swing * between(300, 420)));
-    arm.add(at(end * BEYOND, swing * between(330, 480)));
+    for (Corner each : arms) {
+      arm.add(at(from + inland * each.along(), swing * between(each.least(), each.most())));
+    }
+    arm.add(at(inland * end.along(), swing * between(end.least(), end.most())));
     if (!part) {
       Collections.reverse(arm);
     }

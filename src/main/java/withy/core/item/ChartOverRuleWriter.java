@@ -1,22 +1,22 @@
 package withy.core.item;
 
 import java.util.List;
-import java.util.Optional;
 import withy.core.Term;
-import withy.core.hydrography.NeighbouringChannels;
+import withy.core.hydrography.Blueprint;
 import withy.core.mark.Practice;
 import withy.core.mark.Side;
 import withy.core.mark.Travel;
 import withy.core.scenario.Sailing;
 import withy.core.scenario.Scenario;
 import withy.core.scenario.TimeOfDay;
-import withy.core.waterway.Waterway;
 
 /**
  * Asks on which side of a mark the water is, where the mark serves another channel than the boat's:
  * the soundings decide, and say the opposite of the rule.
  */
 final class ChartOverRuleWriter implements ItemWriter {
+  private static final List<Blueprint> WATERS = List.of(Blueprint.NEIGHBOURING_CHANNELS);
+
   @Override
   public Form form() {
     return Form.CHART_OVER_RULE;
@@ -48,14 +48,11 @@ final class ChartOverRuleWriter implements ItemWriter {
   private static Scenario scenario(Task task) {
     Travel wanted = task.chance().oneIn(2) ? Travel.WITH : Travel.AGAINST;
     Travel other = wanted == Travel.WITH ? Travel.AGAINST : Travel.WITH;
-    Optional<Scenario> drawn = Optional.empty();
-    while (drawn.isEmpty()) {
-      Waterway water = NeighbouringChannels.water(task.practice(), Afloat.KEEL, task.chance());
-      drawn =
-          OtherChannel.in(task.practice(), water, wanted, task.chance())
-              .or(() -> OtherChannel.in(task.practice(), water, other, task.chance()));
-    }
-    return drawn.get();
+    return task.found(
+        WATERS,
+        water ->
+            OtherChannel.in(task.practice(), water, wanted, task.chance())
+                .or(() -> OtherChannel.in(task.practice(), water, other, task.chance())));
   }
 
   /** The side on which the depths keep the boat off the ground. */

@@ -14,7 +14,7 @@ public final class ItemGenerator {
   private ItemGenerator() {}
 
   /** Changes whenever the item drawn from some seed changes. */
-  public static final int VERSION = 3;
+  public static final int VERSION = 4;
 
   /**
    * The item at an index of a seed, drawn from all that a composition allows under a practice:

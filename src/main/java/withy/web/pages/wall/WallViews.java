@@ -1,8 +1,10 @@
 package withy.web.pages.wall;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import withy.core.geometry.Position;
 import withy.core.hydrography.Blueprint;
@@ -22,6 +24,10 @@ import withy.wording.Wording;
 
 /** Puts a stretch of water into words and pictures for the wall. */
 final class WallViews {
+  /** Those that a class is led through; channels side by side are asked about, not shown. */
+  private static final Set<Blueprint> CHOSEN_FROM =
+      EnumSet.complementOf(EnumSet.of(Blueprint.NEIGHBOURING_CHANNELS));
+
   private final Wording wording;
   private final WallCalls calls;
   private final PlaceWords places;
@@ -174,7 +180,7 @@ final class WallViews {
     for (SurveyedWater each : surveyed) {
       kinds.add(choice(each.title(), shown.in(each.id()), each.id().equals(shown.water())));
     }
-    for (Blueprint each : Blueprint.values()) {
+    for (Blueprint each : CHOSEN_FROM) {
       boolean chosen = now.filter(drawn -> drawn.blueprint() == each).isPresent();
       kinds.add(choice(kind(each), shown.in(DrawnWaters.id(each, 1)), chosen));
     }
@@ -188,6 +194,7 @@ final class WallViews {
       case ESTUARY -> text("page.wall.estuary");
       case FORK -> text("page.wall.fork");
       case CONVERGING -> text("page.wall.converging");
+      case NEIGHBOURING_CHANNELS -> text("page.wall.neighbouring-channels");
       case OFFSHORE_SHOAL -> text("page.wall.offshore-shoal");
       case ISOLATED_ROCK -> text("page.wall.isolated-rock");
       case COASTAL_PASSAGE -> text("page.wall.coastal-passage");
