@@ -7,6 +7,7 @@ import java.net.URI;
 import java.net.UnknownHostException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
@@ -148,7 +149,12 @@ final class ServeCommand implements Callable<Integer> {
     if (demoClass != null) {
       out.println("class code: " + demoClass.code());
     }
-    LanAddresses.toOpen(host, boundPort).forEach(url -> out.println("open " + url));
+    List<String> urls = LanAddresses.toOpen(host, boundPort);
+    urls.forEach(url -> out.println("open " + url));
+    if (useCases.setUp().needed()) {
+      String own = urls.get(urls.size() - 1); // of this machine, where the instructor sits
+      out.println("set up at " + own + "/set-up?code=" + useCases.setUp().code());
+    }
     out.println("listening on http://" + host + ":" + boundPort);
     out.flush();
   }

@@ -125,7 +125,7 @@ class DrillStoryIT {
       phone.type("nickname", nickname);
       phone.follow("form[action='/join'] button");
       check(phone, 0);
-      phone.follow("main a.button");
+      phone.follow("main a[href='/drills']");
       check(phone, 0);
       phone.follow(".drills a");
       for (int position = 0; position < LENGTH; position++) {

@@ -44,7 +44,7 @@ public final class Site implements RouteGroup {
             new DrillPages(pages, useCases, clock),
             new AnswerPages(pages, useCases, limits, metrics, clock),
             new AccountPages(pages, useCases, limits),
-            new ClassPages(pages, useCases),
+            new ClassPages(pages, useCases, drillSets),
             new ComposePages(pages, useCases, drillSets),
             new ReviewPages(pages, useCases),
             new WaterPages(pages, useCases),

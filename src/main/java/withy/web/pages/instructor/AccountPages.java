@@ -2,6 +2,7 @@ package withy.web.pages.instructor;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Objects;
 import withy.usecase.LearnerCaller;
 import withy.usecase.Refused;
 import withy.usecase.Session;
@@ -45,7 +46,8 @@ public final class AccountPages implements RouteGroup {
 
   private void showSetUp(Visit visit) {
     if (setUp.needed()) {
-      pages.show(visit, SET_UP, text("page.set-up.heading"), new SetUpView("", ""));
+      String code = Objects.requireNonNullElse(visit.context().queryParam("code"), "");
+      pages.show(visit, SET_UP, text("page.set-up.heading"), new SetUpView(code, ""));
     } else {
       visit.goTo("/sign-in");
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import withy.core.mark.Practice;
 import withy.usecase.AssignDrill.Progress;
+import withy.usecase.DrillSets;
 import withy.usecase.Refused;
 import withy.usecase.SchoolClass;
 import withy.usecase.UseCases;
@@ -25,10 +26,10 @@ public final class ClassPages implements RouteGroup {
   private final UseCases useCases;
   private final ClassViews views;
 
-  public ClassPages(PageRenderer pages, UseCases useCases) {
+  public ClassPages(PageRenderer pages, UseCases useCases, DrillSets drillSets) {
     this.pages = pages;
     this.useCases = useCases;
-    this.views = new ClassViews(pages);
+    this.views = new ClassViews(pages, drillSets);
   }
 
   @Override

@@ -4,7 +4,12 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import withy.drawing.Svg;
 
-/** One class. */
+/**
+ * One class.
+ *
+ * @param first the drill set that a class without drills can be given at once; null where it has a
+ *     drill, or its practice no item for any
+ */
 public record ClassView(
     String id,
     String name,
@@ -16,4 +21,5 @@ public record ClassView(
     Svg qr,
     @Nullable String news,
     List<AssignedRow> drills,
+    @Nullable Choice first,
     List<WeakRow> weakest) {}

@@ -9,6 +9,7 @@ import withy.core.measurement.Review;
 import withy.core.measurement.Verdict;
 import withy.usecase.AssignDrill.LearnerProgress;
 import withy.usecase.AssignDrill.Progress;
+import withy.usecase.DrillSets;
 import withy.usecase.SchoolClass;
 import withy.web.pages.PageRenderer;
 
@@ -19,9 +20,11 @@ final class ClassViews {
   private final PageRenderer pages;
   private final Phrases phrases;
   private final Plots plots;
+  private final DrillSets drillSets;
 
-  ClassViews(PageRenderer pages) {
+  ClassViews(PageRenderer pages, DrillSets drillSets) {
     this.pages = pages;
+    this.drillSets = drillSets;
     this.phrases = new Phrases(pages.wording());
     this.plots = new Plots(phrases);
   }
@@ -59,7 +62,12 @@ final class ClassViews {
         plots.qr(link),
         news,
         progress.stream().map(this::assigned).toList(),
+        progress.isEmpty() ? first(shown.practice()) : null,
         weakest(review));
+  }
+
+  private @Nullable Choice first(Practice practice) {
+    return DrillSetChoices.of(drillSets, practice).stream().findFirst().orElse(null);
   }
 
   private AssignedRow assigned(Progress progress) {

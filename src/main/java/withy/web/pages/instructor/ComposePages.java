@@ -44,6 +44,7 @@ public final class ComposePages implements RouteGroup {
     return List.of(
         Route.get("/classes/{id}/compose", Role.INSTRUCTOR, this::begin),
         Route.post("/classes/{id}/compose", Role.INSTRUCTOR, this::compose),
+        Route.post("/classes/{id}/assign/{set}", Role.INSTRUCTOR, this::assignAtOnce),
         Route.get("/classes/{id}/follow-up", Role.INSTRUCTOR, this::followUp));
   }
 
@@ -58,6 +59,13 @@ public final class ComposePages implements RouteGroup {
         .find(id)
         .map(set -> Draft.of(set.composition(), set.title()))
         .orElseThrow(() -> Declined.of(Fault.NOT_FOUND));
+  }
+
+  /** Assigns a drill set as it is: the first drill of a class takes one press. */
+  private void assignAtOnce(Visit visit) {
+    Draft draft = begun(visit.context().pathParam("set"));
+    Assignment assigned = assign(visit, draft, draft.composition().orElseThrow());
+    visit.goTo("/classes/" + id(visit) + "?assigned=" + assigned.id());
   }
 
   /** Composes the drill that a weak spot asks for; nothing is assigned yet. */

@@ -61,7 +61,7 @@ final class ComposeViews {
         schoolClass.name(),
         why,
         draft.turn(),
-        begin(practice),
+        DrillSetChoices.of(drillSets, practice),
         concepts(practice, draft),
         forms(practice, draft),
         times(draft),
@@ -111,14 +111,6 @@ final class ComposeViews {
     Map<Concept, Svg> drawn = small.computeIfAbsent(practice, this::drawn);
     return composeDrill.measurable(practice, ALL).stream()
         .map(each -> concept(each, draft, drawn.get(each)))
-        .toList();
-  }
-
-  /** The drill sets to begin with, without those of which the practice has no item. */
-  private List<Choice> begin(Practice practice) {
-    return drillSets.all().stream()
-        .filter(each -> !composeDrill.measurable(practice, each.set().composition()).isEmpty())
-        .map(each -> new Choice(each.id(), each.set().title(), false, null))
         .toList();
   }
 

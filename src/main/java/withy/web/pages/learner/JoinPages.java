@@ -6,6 +6,8 @@ import org.jspecify.annotations.Nullable;
 import withy.usecase.Caller;
 import withy.usecase.JoinClass;
 import withy.usecase.LearnerCaller;
+import withy.usecase.ListAssignments;
+import withy.usecase.ListAssignments.OwnAssignment;
 import withy.usecase.OpenClass;
 import withy.usecase.Refused;
 import withy.usecase.Session;
@@ -27,6 +29,8 @@ public final class JoinPages implements RouteGroup {
   private final PageRenderer pages;
   private final JoinClass joinClass;
   private final OpenClass openClass;
+  private final ListAssignments listAssignments;
+  private final DrillNames names;
   private final SignIn signIn;
   private final Limits limits;
 
@@ -34,6 +38,8 @@ public final class JoinPages implements RouteGroup {
     this.pages = pages;
     this.joinClass = useCases.joinClass();
     this.openClass = useCases.openClass();
+    this.listAssignments = useCases.listAssignments();
+    this.names = new DrillNames(pages.wording());
     this.signIn = useCases.signIn();
     this.limits = limits;
   }
@@ -108,7 +114,14 @@ public final class JoinPages implements RouteGroup {
     }
     LearnerCaller learner = visit.learner();
     String schoolClass = openClass.of(learner).name();
-    WelcomeView view = new WelcomeView(learner.nickname(), schoolClass, code);
+    OwnAssignment drill = listAssignments.of(learner).stream().findFirst().orElse(null);
+    WelcomeView view =
+        new WelcomeView(
+            learner.nickname(),
+            schoolClass,
+            code,
+            drill == null ? null : drill.id(),
+            drill == null ? null : names.title(drill));
     pages.show(visit, "join/welcome", text("page.welcome.title"), view);
   }
 

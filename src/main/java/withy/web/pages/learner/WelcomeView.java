@@ -1,4 +1,16 @@
 package withy.web.pages.learner;
 
-/** What a learner sees once after joining. */
-public record WelcomeView(String nickname, String schoolClass, String returnCode) {}
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a learner sees once after joining.
+ *
+ * @param drill the newest drill, with which the learner can begin; null where there is none
+ * @param title of that drill
+ */
+public record WelcomeView(
+    String nickname,
+    String schoolClass,
+    String returnCode,
+    @Nullable String drill,
+    @Nullable String title) {}
