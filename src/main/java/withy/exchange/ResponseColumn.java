@@ -16,12 +16,18 @@ enum ResponseColumn {
   OFFERED("offered"),
   CORRECT("correct"),
   SHOWN_MS("shownMs"),
-  ANSWERED_AT("answeredAt");
+  ANSWERED_AT("answeredAt"),
+  RAPID("rapid");
 
   private final String title;
 
   ResponseColumn(String title) {
     this.title = title;
+  }
+
+  /** Whether a file is read without it: no response of such a file was given rapidly. */
+  boolean mayBeMissing() {
+    return this == RAPID;
   }
 
   String title() {

@@ -12,6 +12,7 @@ import static withy.exchange.ResponseColumn.MISCONCEPTION;
 import static withy.exchange.ResponseColumn.OFFERED;
 import static withy.exchange.ResponseColumn.OPTION;
 import static withy.exchange.ResponseColumn.PRACTICE;
+import static withy.exchange.ResponseColumn.RAPID;
 import static withy.exchange.ResponseColumn.SHOWN_MS;
 
 import java.time.DateTimeException;
@@ -49,7 +50,7 @@ final class ResponseRow {
     int[] places = new int[ResponseColumn.values().length];
     for (ResponseColumn column : ResponseColumn.values()) {
       int place = titles.indexOf(column.title());
-      if (place < 0) {
+      if (place < 0 && !column.mayBeMissing()) {
         throw new MalformedResponses(1, column.title(), "missing-column", column.title());
       }
       if (place != titles.lastIndexOf(column.title())) {
@@ -85,9 +86,10 @@ final class ResponseRow {
         wordOrNull(row, OPTION),
         wordOrNull(row, MISCONCEPTION),
         offered(row),
-        correct(row),
+        truth(row, CORRECT),
         shownMillis(row),
-        answeredAt(row));
+        answeredAt(row),
+        places[RAPID.ordinal()] >= 0 && truth(row, RAPID));
   }
 
   private String cell(CSVRecord row, ResponseColumn column) {
@@ -146,12 +148,12 @@ final class ResponseRow {
     return List.copyOf(parts);
   }
 
-  private boolean correct(CSVRecord row) throws MalformedResponses {
-    String cell = cell(row, CORRECT);
+  private boolean truth(CSVRecord row, ResponseColumn column) throws MalformedResponses {
+    String cell = cell(row, column);
     if (cell.equalsIgnoreCase("true") || cell.equalsIgnoreCase("false")) {
       return Boolean.parseBoolean(cell);
     }
-    throw malformed(row, CORRECT, "no-truth-value", cell);
+    throw malformed(row, column, "no-truth-value", cell);
   }
 
   private long shownMillis(CSVRecord row) throws MalformedResponses {

@@ -101,7 +101,8 @@ public final class ResponsesCsv {
         FormulaGuard.put(offered(response)),
         response.correct(),
         response.shownMillis(),
-        response.answeredAt());
+        response.answeredAt(),
+        response.rapid());
   }
 
   private static String offered(Response response) {

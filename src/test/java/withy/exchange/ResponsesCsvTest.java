@@ -42,9 +42,19 @@ class ResponsesCsvTest {
     assertThat(written(List.of(response)))
         .isEqualTo(
             HEADER
-                + "\r\n\"Åse, \"\"the first\"\"\",a1,q1,side,iala-a,lateral-side,"
+                + ",rapid\r\n\"Åse, \"\"the first\"\"\",a1,q1,side,iala-a,lateral-side,"
                 + "leave-to-starboard,,,leave-to-starboard= leave-to-port=region-swapped,false,"
-                + "4200,2026-05-01T09:00:00Z\r\n");
+                + "4200,2026-05-01T09:00:00Z,false\r\n");
+  }
+
+  @Test
+  void readsAndWritesWhichWereGivenRapidly() throws Exception {
+    String marked =
+        HEADER + ",rapid\r\n" + ROW + ",true\r\n" + ROW.replace("q1", "q2") + ",false\r\n";
+    List<Response> responses = read(marked);
+    assertThat(responses).extracting(Response::rapid).containsExactly(true, false);
+    assertThat(written(responses)).isEqualTo(marked);
+    assertThat(read(HEADER + "\n" + ROW + "\n").get(0).rapid()).isFalse();
   }
 
   @Test

@@ -1,15 +1,12 @@
 package withy.core.measurement;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import org.apache.commons.statistics.distribution.BinomialDistribution;
-import withy.core.response.OfferedOption;
-import withy.core.response.Response;
 
 /**
  * Which mark is taken for which, counted in learners.
@@ -21,7 +18,6 @@ import withy.core.response.Response;
  * all pairs offered are adjusted together ({@link BenjaminiHochberg}).
  */
 final class Confusions {
-  private static final String IDENTIFY = "identify";
   private static final int FEWEST_LEARNERS = 3;
   private static final double LARGEST_P = 0.10;
   private static final Comparator<Confusion> MOST_TELLING =
@@ -30,26 +26,20 @@ final class Confusions {
           .thenComparing(Confusion::shown)
           .thenComparing(Confusion::answered);
 
-  private final Map<Pair, Count> pairs = new TreeMap<>();
+  private final SortedMap<MarkPair, Count> pairs = new TreeMap<>();
 
   private Confusions() {}
 
   /** All pairs offered by items that ask for the kind of a mark, the most telling first. */
-  static List<Confusion> of(List<Response> answers) {
+  static List<Confusion> of(Collection<LearnerSums> learners) {
     Confusions confusions = new Confusions();
-    answers.stream().filter(r -> r.form().equals(IDENTIFY)).forEach(confusions::count);
-    return confusions.tested();
-  }
-
-  private void count(Response answer) {
-    double slip = LearnerModel.SLIP / (answer.offered().size() - 1);
-    for (OfferedOption option : answer.offered()) {
-      if (!option.value().equals(answer.key())) {
-        Pair pair = new Pair(answer.key(), option.value());
-        boolean taken = option.value().equals(answer.option());
-        pairs.computeIfAbsent(pair, p -> new Count()).add(answer.learner(), slip, taken);
-      }
+    for (LearnerSums learner : learners) {
+      learner
+          .pairs()
+          .forEach(
+              (pair, sums) -> confusions.pairs.computeIfAbsent(pair, p -> new Count()).add(sums));
     }
+    return confusions.tested();
   }
 
   private List<Confusion> tested() {
@@ -61,41 +51,30 @@ final class Confusions {
     return List.copyOf(tested);
   }
 
-  private record Pair(String shown, String answered) implements Comparable<Pair> {
-    @Override
-    public int compareTo(Pair other) {
-      int first = shown.compareTo(other.shown);
-      return first != 0 ? first : answered.compareTo(other.answered);
-    }
-  }
-
   private static final class Count {
-    private final Set<String> asked = new LinkedHashSet<>();
-    private final Set<String> taken = new LinkedHashSet<>();
+    private int asked;
+    private int taken;
     private int offered;
     private int times;
     private double slips;
 
-    void add(String learner, double slip, boolean took) {
-      offered++;
-      slips += slip;
-      asked.add(learner);
-      if (took) {
-        times++;
-        taken.add(learner);
-      }
+    void add(PairSums learner) {
+      asked++;
+      taken += learner.times() > 0 ? 1 : 0;
+      offered += learner.offered();
+      times += learner.times();
+      slips += learner.slips();
     }
 
     double tail() {
       double slip = slips / offered;
-      double once = 1 - StrictMath.pow(1 - slip, (double) offered / asked.size());
-      return BinomialDistribution.of(asked.size(), once).survivalProbability(taken.size() - 1);
+      double once = 1 - StrictMath.pow(1 - slip, (double) offered / asked);
+      return BinomialDistribution.of(asked, once).survivalProbability(taken - 1);
     }
 
-    Confusion confusion(Pair pair, double adjusted) {
-      boolean listed = taken.size() >= FEWEST_LEARNERS && adjusted <= LARGEST_P;
-      return new Confusion(
-          pair.shown(), pair.answered(), taken.size(), times, offered, adjusted, listed);
+    Confusion confusion(MarkPair pair, double adjusted) {
+      boolean listed = taken >= FEWEST_LEARNERS && adjusted <= LARGEST_P;
+      return new Confusion(pair.shown(), pair.answered(), taken, times, offered, adjusted, listed);
     }
   }
 }

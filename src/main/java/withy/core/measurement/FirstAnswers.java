@@ -1,6 +1,7 @@
 package withy.core.measurement;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -17,7 +18,7 @@ final class FirstAnswers {
   private record Asked(String learner, String assignment, String item) {}
 
   /** The first answers, in the order in which they were given. */
-  static List<Response> of(List<Response> responses) {
+  static List<Response> of(Collection<Response> responses) {
     List<Response> inTime = new ArrayList<>(responses);
     inTime.sort(Comparator.comparing(Response::answeredAt));
     Set<Asked> seen = new LinkedHashSet<>();

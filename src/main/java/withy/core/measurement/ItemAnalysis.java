@@ -1,14 +1,11 @@
 package withy.core.measurement;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
+import java.util.Collection;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
-import withy.core.response.Response;
 
 /**
  * Facility and discrimination of each form of item.
@@ -19,50 +16,44 @@ import withy.core.response.Response;
  * each form once, as on paper, this is the corrected point-biserial coefficient of the item.
  */
 final class ItemAnalysis {
-  private final Map<String, Tally> learners = new LinkedHashMap<>();
-  private final Map<String, List<Response>> forms = new TreeMap<>();
+  private final SortedMap<String, FormSums> forms = new TreeMap<>();
+  private final SortedMap<String, PointBiserial> against = new TreeMap<>();
+  private final SortedMap<String, Integer> learners = new TreeMap<>();
 
-  private ItemAnalysis(List<Response> answers) {
-    for (Response answer : answers) {
-      learners.merge(
-          answer.learner(),
-          Tally.first(answer.correct()),
-          (known, first) -> known.plus(answer.correct()));
-      forms.computeIfAbsent(answer.form(), form -> new ArrayList<>()).add(answer);
-    }
-  }
+  private ItemAnalysis() {}
 
-  /** The analysis of first answers, a form each, by the name of the form. */
-  static List<FormAnalysis> of(List<Response> answers) {
-    ItemAnalysis analysis = new ItemAnalysis(answers);
+  /** The analysis of a class, a form each, by the name of the form. */
+  static List<FormAnalysis> of(Collection<LearnerSums> all) {
+    ItemAnalysis analysis = new ItemAnalysis();
+    all.forEach(
+        learner -> learner.forms().forEach((form, sums) -> analysis.add(form, sums, learner)));
     List<FormAnalysis> result = new ArrayList<>();
-    analysis.forms.forEach((form, given) -> result.add(analysis.analyse(form, given)));
+    analysis.forms.forEach((form, sums) -> result.add(analysis.analysed(form, sums)));
     return List.copyOf(result);
   }
 
-  private FormAnalysis analyse(String form, List<Response> given) {
-    long right = given.stream().filter(Response::correct).count();
-    double facility = (double) right / given.size();
-    return new FormAnalysis(form, given.size(), facility, discrimination(given));
-  }
-
-  private @Nullable Double discrimination(List<Response> given) {
-    PointBiserial against = new PointBiserial();
-    Set<String> seen = new LinkedHashSet<>();
-    for (Response answer : given) {
-      Tally all = learners.getOrDefault(answer.learner(), Tally.first(answer.correct()));
-      if (all.answers() > 1) {
-        against.add(answer.correct(), elsewhere(all, answer.correct()));
-        seen.add(answer.learner());
-      }
+  private void add(String form, FormSums sums, LearnerSums all) {
+    forms.merge(form, sums, FormSums::plus);
+    if (all.answers() > 1) {
+      double others = all.answers() - 1.0;
+      PointBiserial pairs = against.computeIfAbsent(form, f -> new PointBiserial());
+      pairs.add(true, (all.right() - 1) / others, sums.right());
+      pairs.add(false, all.right() / others, sums.answers() - sums.right());
+      learners.merge(form, 1, Integer::sum);
     }
-    double coefficient =
-        seen.size() < FormAnalysis.FEWEST_LEARNERS ? Double.NaN : against.coefficient();
-    return Double.isNaN(coefficient) ? null : coefficient;
   }
 
-  private static double elsewhere(Tally all, boolean correct) {
-    int right = all.answers() - all.errors() - (correct ? 1 : 0);
-    return (double) right / (all.answers() - 1);
+  private FormAnalysis analysed(String form, FormSums sums) {
+    double facility = (double) sums.right() / sums.answers();
+    return new FormAnalysis(form, sums.answers(), facility, discrimination(form));
+  }
+
+  private @Nullable Double discrimination(String form) {
+    PointBiserial pairs = against.get(form);
+    if (pairs == null || learners.getOrDefault(form, 0) < FormAnalysis.FEWEST_LEARNERS) {
+      return null;
+    }
+    double coefficient = pairs.coefficient();
+    return Double.isNaN(coefficient) ? null : coefficient;
   }
 }

@@ -2,7 +2,6 @@ package withy.core.measurement;
 
 import java.util.ArrayList;
 import java.util.List;
-import withy.core.response.OfferedOption;
 import withy.core.response.Response;
 
 /**
@@ -37,13 +36,10 @@ import withy.core.response.Response;
  *     followed at once by its explanation
  */
 public record LearnerModel(List<String> misconceptions, List<Double> prior, double learning) {
-  static final double SLIP = 0.10;
-  private static final double PULL = 0.75;
   private static final double KNOWS = 0.70;
   private static final double MISTAKEN = 0.20;
   private static final double GUESSES = 0.10;
   private static final double LEARNING = 0.10;
-  private static final int FREE_OPTIONS = 4;
 
   /**
    * @throws IllegalArgumentException if the prior has not a share for each state
@@ -70,74 +66,32 @@ public record LearnerModel(List<String> misconceptions, List<Double> prior, doub
     return new LearnerModel(misconceptions, prior, LEARNING);
   }
 
+  /** Sums to which answers can be added, as this model takes them. */
+  public StateSums noAnswers() {
+    return StateSums.none(learning);
+  }
+
+  /** Sums as the usual model takes them. */
+  static StateSums usualNoAnswers() {
+    return StateSums.none(LEARNING);
+  }
+
   /**
    * What is believed of a learner after answers on the concept.
    *
    * @param answers in the order in which they were given
    */
   public LearnerState after(String learner, String concept, List<Response> answers) {
-    double[] state = prior.stream().mapToDouble(Double::doubleValue).toArray();
+    StateSums sums = noAnswers();
     for (Response answer : answers) {
-      weigh(state, answer);
-      learn(state);
+      sums = sums.plus(answer);
     }
-    return LearnerState.of(learner, concept, answers.size(), misconceptions, state);
+    return after(learner, concept, sums);
   }
 
-  private void weigh(double[] state, Response answer) {
-    double sum = 0;
-    for (int i = 0; i < state.length; i++) {
-      state[i] *= likelihood(i, answer);
-      sum += state[i];
-    }
-    for (int i = 0; i < state.length; i++) {
-      state[i] /= sum;
-    }
-  }
-
-  private void learn(double[] state) {
-    double learnt = (1 - state[0]) * learning;
-    for (int i = 1; i < state.length; i++) {
-      state[i] *= 1 - learning;
-    }
-    state[0] += learnt;
-  }
-
-  private double likelihood(int state, Response answer) {
-    int options = answer.offered().isEmpty() ? FREE_OPTIONS : answer.offered().size();
-    if (state == prior.size() - 1) {
-      return answer.option() == null ? 1 - 1.0 / options : 1.0 / options;
-    }
-    int tempting = state == 0 ? 0 : tempting(misconceptions.get(state - 1), answer);
-    if (tempting == 0) {
-      return knows(answer, options);
-    }
-    return tempted(misconceptions.get(state - 1), answer, options, tempting);
-  }
-
-  private static double knows(Response answer, int options) {
-    if (answer.correct()) {
-      return 1 - SLIP;
-    }
-    return answer.option() == null ? SLIP : SLIP / (options - 1);
-  }
-
-  private static double tempted(String belief, Response answer, int options, int tempting) {
-    if (answer.option() == null) {
-      return 1 - PULL;
-    }
-    boolean fell = belief.equals(answer.misconception());
-    return fell ? PULL / tempting : (1 - PULL) / (options - tempting);
-  }
-
-  private static int tempting(String belief, Response answer) {
-    if (answer.offered().isEmpty()) {
-      return belief.equals(answer.misconception()) ? 1 : 0;
-    }
-    int tempting = 0;
-    for (OfferedOption option : answer.offered()) {
-      tempting += belief.equals(option.misconception()) ? 1 : 0;
-    }
-    return tempting;
+  /** What is believed of a learner after the answers that were summed up. */
+  public LearnerState after(String learner, String concept, StateSums sums) {
+    return LearnerState.of(
+        learner, concept, sums.answers(), misconceptions, sums.chances(misconceptions, prior));
   }
 }

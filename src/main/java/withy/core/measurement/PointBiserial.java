@@ -17,11 +17,23 @@ public final class PointBiserial {
    * @param score how the same person did; on everything else, for the corrected coefficient
    */
   public void add(boolean correct, double score) {
-    pairs++;
-    right += correct ? 1 : 0;
-    scores += score;
-    rightScores += correct ? score : 0;
-    squares += score * score;
+    add(correct, score, 1);
+  }
+
+  /**
+   * Adds as many answers alike.
+   *
+   * @param times 0 or more
+   */
+  void add(boolean correct, double score, int times) {
+    if (times == 0) {
+      return;
+    }
+    pairs += times;
+    right += correct ? times : 0;
+    scores += times * score;
+    rightScores += correct ? times * score : 0;
+    squares += times * score * score;
     least = Math.min(least, score);
     most = Math.max(most, score);
   }

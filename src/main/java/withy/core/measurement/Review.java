@@ -1,6 +1,7 @@
 package withy.core.measurement;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import withy.core.response.Response;
@@ -49,21 +50,32 @@ public record Review(
    * @throws IllegalArgumentException when more learners answered than the class has
    */
   public static Review of(List<Response> responses, int classSize) {
-    if (classSize < learners(responses)) {
+    return ofSums(LearnerSums.of(responses), classSize);
+  }
+
+  /**
+   * The review of a class by what the answers of each learner add up to; the same as that of the
+   * answers themselves.
+   *
+   * @param learners those who answered
+   * @param classSize those who did not answer among them
+   * @throws IllegalArgumentException when more learners answered than the class has
+   */
+  public static Review ofSums(Collection<LearnerSums> learners, int classSize) {
+    if (classSize < learners.size()) {
       throw new IllegalArgumentException("more learners than a class of " + classSize);
     }
-    List<Response> answers = FirstAnswers.of(responses);
     List<ConceptError> concepts = new ArrayList<>();
-    List<LearnerState> learners = new ArrayList<>();
-    for (ConceptAnswers each : ConceptAnswers.of(answers)) {
-      List<LearnerState> states = each.states();
-      concepts.add(each.error(classSize, states));
-      learners.addAll(states);
+    List<LearnerState> states = new ArrayList<>();
+    for (ConceptAnswers each : ConceptAnswers.of(learners)) {
+      List<LearnerState> own = each.states();
+      concepts.add(each.error(classSize, own));
+      states.addAll(own);
     }
     concepts.sort(WEAKEST);
-    learners.sort(BY_NAME);
+    states.sort(BY_NAME);
     return new Review(
-        classSize, concepts, learners, Confusions.of(answers), ItemAnalysis.of(answers));
+        classSize, concepts, states, Confusions.of(learners), ItemAnalysis.of(learners));
   }
 
   /** How many learners answered anything. */

@@ -16,12 +16,4 @@ public record Tally(int answers, int errors) {
   double rate() {
     return (double) errors / answers;
   }
-
-  Tally plus(boolean correct) {
-    return new Tally(answers + 1, errors + (correct ? 0 : 1));
-  }
-
-  static Tally first(boolean correct) {
-    return new Tally(1, correct ? 0 : 1);
-  }
 }

@@ -27,6 +27,8 @@ import org.jspecify.annotations.Nullable;
  * @param correct whether the answer was right; "not sure" is not
  * @param shownMillis how long the item was shown, milliseconds, not negative
  * @param answeredAt when the answer was stored
+ * @param rapid whether it came too fast for the item to have been read: it is kept and counted, but
+ *     says nothing of what the learner holds
  */
 public record Response(
     String learner,
@@ -41,7 +43,40 @@ public record Response(
     List<OfferedOption> offered,
     boolean correct,
     long shownMillis,
-    Instant answeredAt) {
+    Instant answeredAt,
+    boolean rapid) {
+
+  /** A response that was not given rapidly. */
+  public Response(
+      String learner,
+      String assignment,
+      String item,
+      String form,
+      String practice,
+      List<String> concepts,
+      String key,
+      @Nullable String option,
+      @Nullable String misconception,
+      List<OfferedOption> offered,
+      boolean correct,
+      long shownMillis,
+      Instant answeredAt) {
+    this(
+        learner,
+        assignment,
+        item,
+        form,
+        practice,
+        concepts,
+        key,
+        option,
+        misconception,
+        offered,
+        correct,
+        shownMillis,
+        answeredAt,
+        false);
+  }
 
   /**
    * @throws InvalidResponse when the parts contradict each other; the first contradiction in the

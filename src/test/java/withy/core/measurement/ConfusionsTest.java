@@ -57,7 +57,7 @@ class ConfusionsTest {
   @Test
   void looksAtItemsThatAskForTheKindAlone() {
     answers.add(by("Ada").form("side").wrong());
-    assertThat(Confusions.of(answers)).isEmpty();
+    assertThat(Confusions.of(LearnerSums.of(answers))).isEmpty();
   }
 
   @Test
@@ -65,13 +65,13 @@ class ConfusionsTest {
     for (String learner : List.of("Ada", "Bo", "Cy")) {
       answers.add(cardinal(learner, "q1").chose("west-cardinal"));
     }
-    assertThat(Confusions.of(answers))
+    assertThat(Confusions.of(LearnerSums.of(answers)))
         .extracting(Confusion::answered)
         .containsExactly("west-cardinal", "special");
   }
 
   private Confusion pair(String answered) {
-    return Confusions.of(answers).stream()
+    return Confusions.of(LearnerSums.of(answers)).stream()
         .filter(pair -> pair.answered().equals(answered))
         .findFirst()
         .orElseThrow();
