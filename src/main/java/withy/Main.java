@@ -24,6 +24,7 @@ import withy.wording.Wording;
       LightCommand.class,
       MarkCommand.class,
       ReviewCommand.class,
+      SimulateCommand.class,
       ScenariosCommand.class
     })
 public final class Main implements Runnable {

@@ -35,7 +35,9 @@ class ArchitectureTest {
           "scenario",
           "item",
           "response",
-          "measurement");
+          "measurement",
+          "drill",
+          "simulation");
 
   private static final String[] PURE_JDK = {
     "java.lang..",

@@ -46,16 +46,26 @@ final class Words {
   }
 
   static String ofOffered(List<OfferedOption> offered) {
-    return offered.stream()
-        .map(
-            each -> each.value() + "=" + (each.misconception() == null ? "" : each.misconception()))
-        .collect(Collectors.joining(" "));
+    return offered.stream().map(Words::ofOffered).collect(Collectors.joining(" "));
+  }
+
+  /** No misconception has a plus sign in its name. */
+  private static String ofOffered(OfferedOption option) {
+    StringBuilder words = new StringBuilder(option.value()).append('=');
+    words.append(option.misconception() == null ? "" : option.misconception());
+    option.also().forEach(each -> words.append('+').append(each));
+    return words.toString();
   }
 
   static List<OfferedOption> readOffered(String text) {
     return read(text).stream()
         .map(pair -> pair.split("=", 2))
-        .map(pair -> new OfferedOption(pair[0], pair[1].isEmpty() ? null : pair[1]))
+        .map(pair -> offered(pair[0], List.of(pair[1].split("\\+", -1))))
         .toList();
+  }
+
+  private static OfferedOption offered(String value, List<String> beliefs) {
+    String named = beliefs.get(0).isEmpty() ? null : beliefs.get(0);
+    return new OfferedOption(value, named, beliefs.subList(1, beliefs.size()));
   }
 }

@@ -1,9 +1,7 @@
 package withy.usecase;
 
 import java.time.Instant;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import withy.core.Term;
 import withy.core.item.Answer;
@@ -12,6 +10,7 @@ import withy.core.item.Item;
 import withy.core.item.Misconception;
 import withy.core.item.Option;
 import withy.core.item.Passage;
+import withy.core.response.Offer;
 import withy.core.response.OfferedOption;
 import withy.core.response.Response;
 
@@ -39,36 +38,10 @@ final class Grading {
         item.key(),
         chosen,
         belief == null ? null : belief.id(),
-        offered(issued, chosen),
+        Offer.of(item, chosen),
         grade != null && grade.correct(),
         shownMillis,
         answeredAt);
-  }
-
-  /**
-   * What was to be chosen from. Of a passage these are the answers to which beliefs lead, since who
-   * holds one of them would have given its sides, and the one given.
-   */
-  private static List<OfferedOption> offered(IssuedItem issued, @Nullable String chosen) {
-    if (!(issued.item().answer() instanceof Passage passage)) {
-      return issued.options().stream().map(each -> offered(each.option())).toList();
-    }
-    Set<String> words = new LinkedHashSet<>(passage.foreseen());
-    if (chosen != null) {
-      words.add(chosen);
-    }
-    return words.stream().map(each -> offered(passage, each)).toList();
-  }
-
-  private static OfferedOption offered(Passage passage, String word) {
-    Misconception belief = passage.grade(word).misconception();
-    String named = belief == null ? OfferedOption.UNEXPLAINED : belief.id();
-    return new OfferedOption(word, word.equals(passage.key()) ? null : named);
-  }
-
-  private static OfferedOption offered(Option option) {
-    Misconception belief = option.misconception();
-    return new OfferedOption(option.value(), belief == null ? null : belief.id());
   }
 
   /** Whether the response was given to this item, as far as what is kept of both can tell. */
@@ -81,7 +54,13 @@ final class Grading {
 
   private static boolean isOffered(Item item, Response response) {
     return item.options().size() == response.offered().size()
-        && item.options().stream().map(Grading::offered).allMatch(response.offered()::contains);
+        && item.options().stream().allMatch(each -> isAmong(response.offered(), each));
+  }
+
+  private static boolean isAmong(List<OfferedOption> offered, Option option) {
+    Misconception belief = option.misconception();
+    OfferedOption named = new OfferedOption(option.value(), belief == null ? null : belief.id());
+    return offered.stream().map(OfferedOption::namedAlone).anyMatch(named::equals);
   }
 
   private static boolean isGraded(Answer answer, String given, Response response) {

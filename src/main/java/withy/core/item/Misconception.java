@@ -396,6 +396,17 @@ public enum Misconception implements Term {
     this.formulas = List.copyOf(all);
   }
 
+  /** The beliefs by which somebody gets a concept wrong, in the order of this list. */
+  public static List<Misconception> about(Concept concept) {
+    List<Misconception> about = new ArrayList<>();
+    for (Misconception each : values()) {
+      if (each.concepts.contains(concept)) {
+        about.add(each);
+      }
+    }
+    return about;
+  }
+
   /** The concepts that someone who holds this belief has got wrong. */
   public List<Concept> concepts() {
     return concepts;

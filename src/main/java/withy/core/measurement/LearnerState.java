@@ -43,6 +43,19 @@ public record LearnerState(
     return 1 - knows >= NEEDS_HELP_FROM;
   }
 
+  /** What most likely stands in place of knowing: the misconception, or null for guessing. */
+  public @Nullable String likeliestInPlace() {
+    @Nullable String likeliest = null;
+    double most = guesses;
+    for (Map.Entry<String, Double> each : misconceptions.entrySet()) {
+      if (each.getValue() > most) {
+        most = each.getValue();
+        likeliest = each.getKey();
+      }
+    }
+    return likeliest;
+  }
+
   /** The misconception that is likely enough to be named, or null. */
   public @Nullable String namedMisconception() {
     for (Map.Entry<String, Double> each : misconceptions.entrySet()) {

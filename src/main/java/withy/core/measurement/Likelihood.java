@@ -13,10 +13,10 @@ final class Likelihood {
 
   /** Of one who knows. */
   static double ofKnowing(Response answer) {
-    if (answer.correct()) {
-      return 1 - SLIP;
+    if (answer.option() == null) {
+      return SLIP;
     }
-    return answer.option() == null ? SLIP : SLIP / (options(answer) - 1);
+    return answer.correct() ? right() : slip(options(answer));
   }
 
   /** Of one who guesses. */
@@ -34,12 +34,36 @@ final class Likelihood {
     if (answer.option() == null) {
       return 1 - PULL;
     }
-    boolean fell = belief.equals(answer.misconception());
-    return fell ? PULL / tempting : (1 - PULL) / (options(answer) - tempting);
+    return fell(belief, answer) ? pulled(tempting) : resisted(options(answer), tempting);
+  }
+
+  /** Of one who knows to give the key. */
+  static double right() {
+    return 1 - SLIP;
+  }
+
+  /** Of one who knows to give a certain one of the other options. */
+  static double slip(int options) {
+    return SLIP / (options - 1);
+  }
+
+  /** Of one who holds a belief to give a certain one of those that tempt. */
+  static double pulled(int tempting) {
+    return PULL / tempting;
+  }
+
+  /** Of one who holds a belief to give a certain one of those that do not. */
+  static double resisted(int options, int tempting) {
+    return (1 - PULL) / (options - tempting);
   }
 
   private static int options(Response answer) {
     return answer.offered().isEmpty() ? FREE_OPTIONS : answer.offered().size();
+  }
+
+  private static boolean fell(String belief, Response answer) {
+    OfferedOption chosen = answer.chosen();
+    return chosen == null ? belief.equals(answer.misconception()) : chosen.tempts(belief);
   }
 
   private static int tempting(String belief, Response answer) {
@@ -48,7 +72,7 @@ final class Likelihood {
     }
     int tempting = 0;
     for (OfferedOption option : answer.offered()) {
-      tempting += belief.equals(option.misconception()) ? 1 : 0;
+      tempting += option.tempts(belief) ? 1 : 0;
     }
     return tempting;
   }

@@ -45,6 +45,10 @@ public record StateSums(
       return new Weight(stays * (1 - learning), moved * knowing + stays * learning);
     }
 
+    private double whole() {
+      return stayed + moved;
+    }
+
     private Weight times(double factor) {
       return new Weight(stayed * factor, moved * factor);
     }
@@ -74,6 +78,7 @@ public record StateSums(
     SortedSet<String> names = new TreeSet<>(beliefs.keySet());
     for (OfferedOption option : answer.offered()) {
       addBelief(names, option.misconception());
+      names.addAll(option.also());
     }
     addBelief(names, answer.misconception());
     return names;
@@ -86,9 +91,9 @@ public record StateSums(
   }
 
   private StateSums scaled() {
-    double largest = Math.max(knows, guesses.stayed() + guesses.moved());
+    double largest = Math.max(knows, guesses.whole());
     for (Weight each : beliefs.values()) {
-      largest = Math.max(largest, each.stayed() + each.moved());
+      largest = Math.max(largest, each.whole());
     }
     if (largest > SMALL) {
       return this;
@@ -125,6 +130,25 @@ public record StateSums(
       share(chances, i + 1, prior, weight(misconceptions.get(i)));
     }
     share(chances, chances.length - 1, prior, guesses);
+    return adjusted(chances);
+  }
+
+  /**
+   * The chance of each state before the first answer, by hindsight.
+   *
+   * @return in the order of the prior; adds up to 1
+   */
+  double[] beginnings(List<String> misconceptions, List<Double> prior) {
+    double[] chances = prior.stream().mapToDouble(Double::doubleValue).toArray();
+    chances[0] *= knows;
+    for (int i = 0; i < misconceptions.size(); i++) {
+      chances[i + 1] *= weight(misconceptions.get(i)).whole();
+    }
+    chances[chances.length - 1] *= guesses.whole();
+    return adjusted(chances);
+  }
+
+  private static double[] adjusted(double[] chances) {
     double sum = 0;
     for (double each : chances) {
       sum += each;

@@ -93,6 +93,33 @@ public record Response(
     Objects.requireNonNull(answeredAt);
   }
 
+  /** The same without the misconceptions that the options do not name. */
+  public Response namedAlone() {
+    if (offered.stream().allMatch(each -> each.also().isEmpty())) {
+      return this;
+    }
+    return new Response(
+        learner,
+        assignment,
+        item,
+        form,
+        practice,
+        concepts,
+        key,
+        option,
+        misconception,
+        offered.stream().map(OfferedOption::namedAlone).toList(),
+        correct,
+        shownMillis,
+        answeredAt,
+        rapid);
+  }
+
+  /** The option that was chosen; null for "not sure" and where the answer was free. */
+  public @Nullable OfferedOption chosen() {
+    return option == null ? null : find(offered, option);
+  }
+
   /** The concept that this response measures. */
   public String measured() {
     return concepts.get(0);

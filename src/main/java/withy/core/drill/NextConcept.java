@@ -1,0 +1,79 @@
+package withy.core.drill;
+
+import java.util.ArrayList;
+import java.util.List;
+import withy.core.Chance;
+import withy.core.Term;
+
+/**
+ * The concept to ask about next, and why.
+ *
+ * <p>Least settled first: among the concepts that were not asked about in the last {@value #GAP}
+ * items, the one of which it is least settled whether the learner knows it. So what is clear is
+ * left for what is not; every concept comes up in the first round, and neighbours of an item are
+ * about something else (interleaving: Brunmair and Richter 2019, g .42, more for what looks alike).
+ */
+public record NextConcept(String concept, Why why) {
+  /** Items between two about the same concept, as far as there are other concepts. */
+  public static final int GAP = 2;
+
+  /** Below this entropy it is settled whether the learner knows it: a chance of .95 or .05. */
+  private static final double SETTLED = 0.1985;
+
+  /** Sums this near are equal but for rounding. */
+  private static final double SLACK = 1e-9;
+
+  /** Why a concept is asked about. */
+  public enum Why implements Term {
+    /** The learner has not been asked about it. */
+    NEW,
+    /** The answers so far leave open whether the learner knows it. */
+    UNSETTLED,
+    /** It is not known, and open what is believed instead. */
+    BELIEF,
+    /** All is settled; it is kept up. */
+    KEPT_UP
+  }
+
+  /**
+   * The choice for a learner.
+   *
+   * @param standings of every concept of the drill, at least one
+   * @param asked the concepts asked about so far, the latest last
+   * @param chance among equals
+   */
+  public static NextConcept leastSettled(
+      List<Standing> standings, List<String> asked, Chance chance) {
+    List<Standing> free = free(standings, asked);
+    double most = Double.NEGATIVE_INFINITY;
+    for (Standing each : free) {
+      most = Math.max(most, each.unsettled());
+    }
+    List<Standing> best = new ArrayList<>();
+    for (Standing each : free) {
+      if (each.unsettled() >= most - SLACK) {
+        best.add(each);
+      }
+    }
+    Standing chosen = chance.pick(best);
+    return new NextConcept(chosen.concept(), why(chosen));
+  }
+
+  /** Those not asked about lately; with few concepts the gap shrinks to what they allow. */
+  private static List<Standing> free(List<Standing> standings, List<String> asked) {
+    int gap = Math.min(GAP, standings.size() - 1);
+    List<String> lately = asked.subList(Math.max(0, asked.size() - gap), asked.size());
+    return standings.stream().filter(each -> !lately.contains(each.concept())).toList();
+  }
+
+  private static Why why(Standing chosen) {
+    if (chosen.state().answers() == 0) {
+      return Why.NEW;
+    }
+    if (chosen.knowing() >= SETTLED) {
+      return Why.UNSETTLED;
+    }
+    boolean unknown = chosen.state().knows() < 0.5;
+    return unknown && chosen.state().namedMisconception() == null ? Why.BELIEF : Why.KEPT_UP;
+  }
+}
