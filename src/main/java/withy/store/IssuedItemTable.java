@@ -2,6 +2,7 @@ package withy.store;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
@@ -100,6 +101,22 @@ final class IssuedItemTable implements IssuedItems {
   }
 
   /** A response stored at the same moment keeps its item by the foreign key. */
+  @Override
+  public List<Concept> concepts(String learner, String assignment) {
+    return jdbi.withHandle(
+        handle ->
+            handle
+                .createQuery(
+                    """
+                    SELECT concept FROM issued_item
+                    WHERE learner = :learner AND assignment = :assignment ORDER BY position
+                    """)
+                .bind("learner", learner)
+                .bind("assignment", assignment)
+                .map((row, context) -> Term.parse(Concept.class, row.getString("concept")))
+                .list());
+  }
+
   @Override
   public void withdraw(String id) {
     Clash.free(

@@ -25,9 +25,11 @@ final class LearnerTable implements Learners {
           if (countLocked(handle, learner.schoolClass()) >= most) {
             return Added.CLASS_FULL;
           }
-          return Clash.free(handle, free -> insert(free, learner, folded, returnDigest))
-              ? Added.ADDED
-              : Added.NICKNAME_TAKEN;
+          if (!Clash.free(handle, free -> insert(free, learner, folded, returnDigest))) {
+            return Added.NICKNAME_TAKEN;
+          }
+          SumsTable.begin(handle, learner);
+          return Added.ADDED;
         });
   }
 

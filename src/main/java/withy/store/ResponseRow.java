@@ -29,7 +29,8 @@ final class ResponseRow {
             Words.readOffered(row.getString("offered")),
             row.getBoolean("correct"),
             row.getLong("shown_ms"),
-            Moments.read(row, "answered_at"));
+            Moments.read(row, "answered_at"),
+            row.getBoolean("rapid"));
     return new StoredResponse(
         row.getObject("client_id", UUID.class),
         row.getString("learner"),

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
-import withy.core.item.Concept;
+import withy.core.measurement.LearnerSums;
 import withy.core.response.Response;
 import withy.usecase.Responses;
 import withy.usecase.StoredResponse;
@@ -22,7 +22,15 @@ final class ResponseTable implements Responses {
 
   @Override
   public boolean add(StoredResponse response) {
-    return Clash.free(jdbi, handle -> insert(handle, response));
+    return jdbi.inTransaction(
+        handle -> {
+          SumsTable.lock(handle, response.learner());
+          if (!Clash.free(handle, free -> insert(free, response))) {
+            return false;
+          }
+          SumsTable.add(handle, response);
+          return true;
+        });
   }
 
   private static void insert(Handle handle, StoredResponse stored) {
@@ -31,9 +39,9 @@ final class ResponseTable implements Responses {
         .createUpdate(
             """
             INSERT INTO response (item, learner, client_id, school_class, assignment, form, practice,
-              concepts, answer_key, chosen, misconception, offered, correct, shown_ms, answered_at)
+              concepts, answer_key, chosen, misconception, offered, correct, shown_ms, answered_at, rapid)
             VALUES (:item, :learner, :clientId, :class, :assignment, :form, :practice,
-              :concepts, :key, :chosen, :misconception, :offered, :correct, :shown, :answeredAt)
+              :concepts, :key, :chosen, :misconception, :offered, :correct, :shown, :answeredAt, :rapid)
             """)
         .bind("item", response.item())
         .bind("learner", stored.learner())
@@ -50,6 +58,7 @@ final class ResponseTable implements Responses {
         .bind("correct", response.correct())
         .bind("shown", response.shownMillis())
         .bind("answeredAt", response.answeredAt())
+        .bind("rapid", response.rapid())
         .execute();
   }
 
@@ -114,25 +123,6 @@ final class ResponseTable implements Responses {
   }
 
   @Override
-  public List<String> misconceptions(String learner, Concept measured) {
-    return jdbi.withHandle(
-        handle ->
-            handle
-                .createQuery(
-                    """
-                    SELECT misconception FROM response
-                    WHERE learner = :learner AND misconception IS NOT NULL
-                      AND (concepts = :measured OR concepts LIKE :first)
-                    ORDER BY answered_at, item
-                    """)
-                .bind("learner", learner)
-                .bind("measured", measured.id())
-                .bind("first", measured.id() + " %")
-                .mapTo(String.class)
-                .list());
-  }
-
-  @Override
   public List<StoredResponse> ofClass(String schoolClass) {
     return jdbi.withHandle(
         handle ->
@@ -146,14 +136,30 @@ final class ResponseTable implements Responses {
   }
 
   @Override
+  public List<LearnerSums> sums(String schoolClass) {
+    return jdbi.inTransaction(handle -> SumsTable.ofClass(handle, schoolClass));
+  }
+
+  @Override
+  public Optional<LearnerSums> sumsOf(String learner) {
+    return jdbi.inTransaction(handle -> SumsTable.of(handle, learner));
+  }
+
+  @Override
+  public List<LearnerSums> latestSums(int most) {
+    return jdbi.inTransaction(handle -> SumsTable.latest(handle, most));
+  }
+
+  /** The learners of a class are few, so this does not depend on how much they answered. */
+  @Override
   public Stand stand(String schoolClass) {
     return jdbi.withHandle(
         handle ->
             handle
                 .createQuery(
                     """
-                    SELECT COUNT(*) AS responses, MAX(answered_at) AS last_answered
-                    FROM response WHERE school_class = :class
+                    SELECT COALESCE(SUM(answers), 0) AS responses, MAX(last_answered) AS last_answered
+                    FROM learner_sums WHERE school_class = :class
                     """)
                 .bind("class", schoolClass)
                 .map(

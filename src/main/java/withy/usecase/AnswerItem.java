@@ -18,6 +18,7 @@ public final class AnswerItem {
   private final Responses responses;
   private final Clock clock;
   private final ItemSource source;
+  private final FormTimes times;
 
   public AnswerItem(
       Assignments assignments,
@@ -30,6 +31,7 @@ public final class AnswerItem {
     this.responses = responses;
     this.clock = clock;
     this.source = source;
+    this.times = new FormTimes(responses);
   }
 
   /**
@@ -67,8 +69,10 @@ public final class AnswerItem {
     }
     IssuedItem issued = issued(issue);
     String chosen = given == null ? null : AnswerReading.word(issued, given);
+    String form = issued.item().form().id();
+    boolean rapid = times.isRapid(learner.schoolClass(), form, shownMillis);
     Response response =
-        Grading.response(learner, issue, issued, chosen, shownMillis, Moments.now(clock));
+        Grading.response(learner, issue, issued, chosen, shownMillis, Moments.now(clock), rapid);
     return store(
         learner,
         new StoredResponse(responseId, learner.id(), learner.schoolClass(), response),

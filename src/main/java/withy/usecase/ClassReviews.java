@@ -4,6 +4,7 @@ import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import withy.core.measurement.LearnerSums;
 import withy.core.measurement.Review;
 import withy.core.response.Response;
 
@@ -34,9 +35,11 @@ public final class ClassReviews {
   }
 
   private Reviewed renewed(String id, Responses.Stand stand, @Nullable Reviewed before) {
-    return before != null && before.stand().equals(stand)
-        ? before
-        : new Reviewed(stand, Review.of(responses(id)));
+    if (before != null && before.stand().equals(stand)) {
+      return before;
+    }
+    List<LearnerSums> sums = responses.sums(id);
+    return new Reviewed(stand, Review.ofSums(sums, sums.size()));
   }
 
   /** The responses of a class in the order in which they were stored. */

@@ -24,7 +24,8 @@ final class Grading {
       IssuedItem issued,
       @Nullable String chosen,
       long shownMillis,
-      Instant answeredAt) {
+      Instant answeredAt,
+      boolean rapid) {
     Item item = issued.item();
     Grade grade = chosen == null ? null : item.answer().grade(chosen);
     Misconception belief = grade == null ? null : grade.misconception();
@@ -41,7 +42,8 @@ final class Grading {
         Offer.of(item, chosen),
         grade != null && grade.correct(),
         shownMillis,
-        answeredAt);
+        answeredAt,
+        rapid);
   }
 
   /** Whether the response was given to this item, as far as what is kept of both can tell. */

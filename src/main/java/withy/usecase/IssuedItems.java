@@ -1,6 +1,8 @@
 package withy.usecase;
 
+import java.util.List;
 import java.util.Optional;
+import withy.core.item.Concept;
 
 /** Where it is kept which items were issued. */
 public interface IssuedItems {
@@ -15,6 +17,9 @@ public interface IssuedItems {
 
   /** The item of an assignment that a learner has not answered. */
   Optional<Issue> open(String learner, String assignment);
+
+  /** What the items measure that a learner was given in an assignment, the latest last. */
+  List<Concept> concepts(String learner, String assignment);
 
   /** Takes an item back, unless it was answered. */
   void withdraw(String id);

@@ -1,6 +1,7 @@
 package withy.usecase;
 
 import java.time.Clock;
+import java.util.List;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
 import withy.core.item.Item;
@@ -9,35 +10,36 @@ import withy.core.mark.Practice;
 
 /** Draws items for learners, and draws them again from what was kept of them. */
 final class Issuing {
-  /** So many that an item which fits is found, where there is one in two or three. */
-  private static final int MOST_DRAWS = 20;
-
-  private final Responses responses;
+  private final IssuedItems issuedItems;
+  private final AdaptiveChoice adaptive;
   private final Clock clock;
   private final Secrets secrets;
   private final ItemSource source;
 
-  Issuing(Responses responses, Clock clock, Secrets secrets, ItemSource source) {
-    this.responses = responses;
+  Issuing(
+      Responses responses,
+      IssuedItems issuedItems,
+      Clock clock,
+      Secrets secrets,
+      ItemSource source) {
+    this.issuedItems = issuedItems;
+    this.adaptive = new AdaptiveChoice(responses, secrets, source);
     this.clock = clock;
     this.secrets = secrets;
     this.source = source;
   }
 
   /**
-   * A new item for a learner, from a seed that nobody can guess. It fits what the learner seems to
-   * believe, if such an item can be had.
+   * A new item for a learner, from a seed that nobody can guess: the one that tells most of what
+   * the answers so far leave open.
    */
   Issue draw(Practice practice, Assignment assignment, String learner, int position) {
     if (assignment.room() != null) {
       return alike(assignment.room(), assignment, learner, position);
     }
-    ConceptPlan plan = ConceptPlan.of(practice, assignment, learner);
-    Concept concept = plan.at(position);
-    Composition narrowed = ConceptPlan.narrowed(assignment.composition(), concept);
-    LikelyBelief belief = LikelyBelief.of(responses.misconceptions(learner, concept));
-    Item item = fitting(practice, narrowed, plan.round(position), belief);
-    return issue(practice, assignment, learner, position, concept, item);
+    List<Concept> asked = issuedItems.concepts(learner, assignment.id());
+    Item item = adaptive.next(practice, assignment.composition(), learner, asked);
+    return issue(practice, assignment, learner, position, item.measures(), item);
   }
 
   /** The item that everybody gets. */
@@ -65,14 +67,6 @@ final class Issuing {
         ItemGenerator.VERSION,
         Tokens.made(item, secrets),
         Moments.now(clock));
-  }
-
-  private Item fitting(Practice practice, Composition narrowed, int index, LikelyBelief belief) {
-    Item item = source.item(practice, narrowed, secrets.seed(), index);
-    for (int draws = 1; draws < MOST_DRAWS && !belief.isNamedIn(item); draws++) {
-      item = source.item(practice, narrowed, secrets.seed(), index);
-    }
-    return item;
   }
 
   /** Whether the generator still draws the item that was issued. */

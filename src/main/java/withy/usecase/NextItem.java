@@ -24,7 +24,7 @@ public final class NextItem {
     this.assignments = assignments;
     this.issuedItems = issuedItems;
     this.responses = responses;
-    this.issuing = new Issuing(responses, clock, secrets, source);
+    this.issuing = new Issuing(responses, issuedItems, clock, secrets, source);
     this.source = source;
   }
 

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import withy.core.item.Concept;
+import withy.core.measurement.LearnerSums;
 
 /** Where responses are kept. */
 public interface Responses {
@@ -28,14 +28,17 @@ public interface Responses {
   /** How far the learners of an assignment are, by learner's id; without those at nothing. */
   Map<String, Count> counts(String assignment);
 
-  /**
-   * The misconceptions that a learner's answers named where an item measured a concept, in the
-   * order of the answers.
-   */
-  List<String> misconceptions(String learner, Concept measured);
-
   /** The responses of a class, in the order in which they were stored. */
   List<StoredResponse> ofClass(String schoolClass);
+
+  /** What the answers of each learner of a class add up to, of those who answered, by nickname. */
+  List<LearnerSums> sums(String schoolClass);
+
+  /** What the answers of a learner add up to; empty where there is no such learner. */
+  Optional<LearnerSums> sumsOf(String learner);
+
+  /** What the answers of those add up to who answered last, in any class; at most so many. */
+  List<LearnerSums> latestSums(int most);
 
   /** Changes with every response of a class. */
   Stand stand(String schoolClass);

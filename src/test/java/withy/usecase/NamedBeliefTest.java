@@ -7,16 +7,19 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import withy.core.Chance;
+import withy.core.drill.TellingItem;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
 import withy.core.item.Form;
 import withy.core.item.Item;
 import withy.core.item.ItemGenerator;
 import withy.core.item.Misconception;
-import withy.core.item.Option;
 import withy.core.mark.Practice;
+import withy.core.measurement.Frequencies;
 import withy.core.measurement.LearnerModel;
 import withy.core.measurement.LearnerState;
+import withy.core.response.Offer;
 import withy.core.response.OfferedOption;
 import withy.core.response.Response;
 
@@ -42,6 +45,9 @@ class NamedBeliefTest {
     assertThat(named(practice, Misconception.DIRECTION_IGNORED)).isGreaterThanOrEqualTo(0.90);
   }
 
+  /** What answers show, by which items are chosen. */
+  private static final LearnerModel SHOWN = Frequencies.of(MODEL.misconceptions(), List.of());
+
   /** The share of runs after which the belief that the learner holds is named. */
   private static double named(Practice practice, Misconception held) {
     int named = 0;
@@ -53,34 +59,27 @@ class NamedBeliefTest {
 
   private static LearnerState state(Practice practice, Misconception held, int run) {
     List<Response> answers = new ArrayList<>();
-    List<String> shown = new ArrayList<>();
     for (int index = 0; index < ITEMS; index++) {
-      Response answer = answer(fitting(practice, run, index, LikelyBelief.of(shown)), held);
-      answers.add(answer);
-      if (answer.misconception() != null) {
-        shown.add(answer.misconception());
-      }
+      LearnerState shown = SHOWN.after("A", Concept.LATERAL_SIDE.id(), answers);
+      answers.add(
+          answer(TellingItem.of(shown, drawn(practice, run, index), Chance.of(run, index)), held));
     }
-    return MODEL.after("A", Concept.LATERAL_SIDE.id(), answers);
+    List<Response> named = answers.stream().map(Response::namedAlone).toList();
+    return MODEL.after("A", Concept.LATERAL_SIDE.id(), named);
   }
 
-  /** Draws until the options name what the learner has shown, as items are issued. */
-  private static Item fitting(Practice practice, int run, int index, LikelyBelief belief) {
-    Item item = ItemGenerator.item(practice, SIDES, run, index);
-    for (int draw = 1; draw < 20 && !belief.isNamedIn(item); draw++) {
-      item = ItemGenerator.item(practice, SIDES, run + 1_000_000L * draw, index);
+  private static List<Item> drawn(Practice practice, int run, int index) {
+    List<Item> drawn = new ArrayList<>();
+    for (int draw = 0; draw < 20; draw++) {
+      drawn.add(ItemGenerator.item(practice, SIDES, run + 1_000_000L * draw, index));
     }
-    return item;
+    return drawn;
   }
 
   /** Follows the belief wherever it speaks, whatever the option names. */
   private static Response answer(Item item, Misconception held) {
     String chosen = held.answer(item.form(), item.scenario()).orElse(item.key());
-    List<OfferedOption> offered = new ArrayList<>();
-    for (Option each : item.options()) {
-      Misconception named = each.misconception();
-      offered.add(new OfferedOption(each.value(), named == null ? null : named.id()));
-    }
+    List<OfferedOption> offered = Offer.of(item, null);
     Misconception named = item.option(chosen).misconception();
     return new Response(
         "A",

@@ -2,6 +2,7 @@ package withy.core.drill;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import withy.core.Chance;
 import withy.core.Term;
 
@@ -17,8 +18,8 @@ public record NextConcept(String concept, Why why) {
   /** Items between two about the same concept, as far as there are other concepts. */
   public static final int GAP = 2;
 
-  /** Below this entropy it is settled whether the learner knows it: a chance of .95 or .05. */
-  private static final double SETTLED = 0.1985;
+  /** Below this nothing is open: a chance of knowing of about .95 or .05. */
+  private static final double OPEN = 0.10;
 
   /** Sums this near are equal but for rounding. */
   private static final double SLACK = 1e-9;
@@ -31,7 +32,9 @@ public record NextConcept(String concept, Why why) {
     UNSETTLED,
     /** It is not known, and open what is believed instead. */
     BELIEF,
-    /** All is settled; it is kept up. */
+    /** Nothing is left open, and this is not known: it is practised. */
+    UNKNOWN,
+    /** All is known; it is kept up. */
     KEPT_UP
   }
 
@@ -45,18 +48,29 @@ public record NextConcept(String concept, Why why) {
   public static NextConcept leastSettled(
       List<Standing> standings, List<String> asked, Chance chance) {
     List<Standing> free = free(standings, asked);
+    List<Standing> open = most(free, Standing::unsettled);
+    if (open.get(0).unsettled() >= OPEN) {
+      Standing chosen = chance.pick(open);
+      return new NextConcept(chosen.concept(), why(chosen));
+    }
+    Standing chosen = chance.pick(most(free, each -> 1 - each.state().knows()));
+    boolean unknown = chosen.state().knows() < 0.5;
+    return new NextConcept(chosen.concept(), unknown ? Why.UNKNOWN : Why.KEPT_UP);
+  }
+
+  /** Those of which something is most, all where several are equal but for rounding. */
+  private static List<Standing> most(List<Standing> standings, ToDoubleFunction<Standing> of) {
     double most = Double.NEGATIVE_INFINITY;
-    for (Standing each : free) {
-      most = Math.max(most, each.unsettled());
+    for (Standing each : standings) {
+      most = Math.max(most, of.applyAsDouble(each));
     }
     List<Standing> best = new ArrayList<>();
-    for (Standing each : free) {
-      if (each.unsettled() >= most - SLACK) {
+    for (Standing each : standings) {
+      if (of.applyAsDouble(each) >= most - SLACK) {
         best.add(each);
       }
     }
-    Standing chosen = chance.pick(best);
-    return new NextConcept(chosen.concept(), why(chosen));
+    return best;
   }
 
   /** Those not asked about lately; with few concepts the gap shrinks to what they allow. */
@@ -70,10 +84,7 @@ public record NextConcept(String concept, Why why) {
     if (chosen.state().answers() == 0) {
       return Why.NEW;
     }
-    if (chosen.knowing() >= SETTLED) {
-      return Why.UNSETTLED;
-    }
     boolean unknown = chosen.state().knows() < 0.5;
-    return unknown && chosen.state().namedMisconception() == null ? Why.BELIEF : Why.KEPT_UP;
+    return chosen.knowing() < OPEN && unknown ? Why.BELIEF : Why.UNSETTLED;
   }
 }

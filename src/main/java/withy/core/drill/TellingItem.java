@@ -1,12 +1,11 @@
 package withy.core.drill;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import withy.core.Chance;
+import withy.core.item.Form;
 import withy.core.item.Item;
-import withy.core.item.Misconception;
 import withy.core.measurement.LearnerState;
 import withy.core.measurement.OptionChances;
 import withy.core.response.Offer;
@@ -23,24 +22,44 @@ public final class TellingItem {
   /** Items to choose from: twice as many tell hardly more, and cost as much again. */
   public static final int CANDIDATES = 30;
 
+  /**
+   * One item in so many is of the form that chance draws first, so that forms which tell less, and
+   * are practised all the same, come up too.
+   */
+  public static final int ANY_FORM = 4;
+
+  private static final List<OfferedOption> FREE =
+      List.of(
+          new OfferedOption("right", null), new OfferedOption("wrong", OfferedOption.UNEXPLAINED));
+
   private TellingItem() {}
 
   /**
-   * The item that tells most; among equals the first.
+   * The item that tells most; among equals the first. Once a belief is likelier than knowing, only
+   * among items that name it: on others its holder would be right, which tells the belief from
+   * another one but hides from the class's rate, and from the learner, that it is wrong.
    *
    * @param state what is believed of the learner on the concept
-   * @param candidates at least one
+   * @param candidates at least one, in an order of chance
    */
-  public static Item of(LearnerState state, List<Item> candidates) {
-    return of(state, candidates, TellingItem::options);
+  public static Item of(LearnerState state, List<Item> candidates, Chance chance) {
+    Form form = candidates.get(0).form();
+    List<Item> allowed =
+        chance.oneIn(ANY_FORM)
+            ? candidates.stream().filter(each -> each.form() == form).toList()
+            : candidates;
+    return of(state, allowed, TellingItem::options);
   }
 
   /** The one of several things that tells most, by the options of each. */
   public static <T> T of(
       LearnerState state, List<T> candidates, Function<T, List<OfferedOption>> options) {
+    @Nullable String belief = state.answers() == 0 ? null : state.likelyBelief();
+    List<T> naming =
+        candidates.stream().filter(each -> names(belief, options.apply(each))).toList();
     T best = candidates.get(0);
     double most = -1;
-    for (T each : candidates) {
+    for (T each : naming.isEmpty() ? candidates : naming) {
       double tells = information(state, options.apply(each));
       if (tells > most) {
         most = tells;
@@ -50,30 +69,17 @@ public final class TellingItem {
     return best;
   }
 
-  /** What can be answered, as far as it is known beforehand. */
+  private static boolean names(@Nullable String belief, List<OfferedOption> options) {
+    return belief == null || options.stream().anyMatch(each -> belief.equals(each.misconception()));
+  }
+
+  /**
+   * What can be answered. Of a number or a mark put together it is only looked at whether it is
+   * right, as the statistics do: no belief is known to be asked for before one has been followed.
+   */
   public static List<OfferedOption> options(Item item) {
     List<OfferedOption> offered = Offer.of(item, null);
-    return offered.isEmpty() ? free(item) : offered;
-  }
-
-  /** The right number or mark, and those to which beliefs lead. */
-  private static List<OfferedOption> free(Item item) {
-    Map<String, List<String>> led = new LinkedHashMap<>();
-    led.put(item.key(), List.of());
-    for (Misconception each : Misconception.about(item.measures())) {
-      item.led(each)
-          .filter(word -> !item.answer().grade(word).correct())
-          .ifPresent(word -> led.computeIfAbsent(word, w -> new ArrayList<>()).add(each.id()));
-    }
-    List<OfferedOption> options = new ArrayList<>();
-    led.forEach((word, beliefs) -> options.add(option(word, beliefs)));
-    return options;
-  }
-
-  private static OfferedOption option(String word, List<String> beliefs) {
-    return beliefs.isEmpty()
-        ? new OfferedOption(word, null)
-        : new OfferedOption(word, beliefs.get(0), beliefs.subList(1, beliefs.size()));
+    return offered.isEmpty() ? FREE : offered;
   }
 
   /**

@@ -16,7 +16,8 @@ public record FormSums(int answers, int right, long shownMillis) {
         answers + 1, right + (answer.correct() ? 1 : 0), shownMillis + answer.shownMillis());
   }
 
-  FormSums plus(FormSums others) {
+  /** What two learners add up to together. */
+  public FormSums plus(FormSums others) {
     return new FormSums(
         answers + others.answers, right + others.right, shownMillis + others.shownMillis);
   }

@@ -56,6 +56,13 @@ public record LearnerState(
     return likeliest;
   }
 
+  /** The misconception that is likelier than knowing and than guessing, or null. */
+  public @Nullable String likelyBelief() {
+    @Nullable String likeliest = likeliestInPlace();
+    boolean likely = likeliest != null && misconceptions.getOrDefault(likeliest, 0.0) > knows;
+    return likely ? likeliest : null;
+  }
+
   /** The misconception that is likely enough to be named, or null. */
   public @Nullable String namedMisconception() {
     for (Map.Entry<String, Double> each : misconceptions.entrySet()) {

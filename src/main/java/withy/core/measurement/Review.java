@@ -65,9 +65,11 @@ public record Review(
     if (classSize < learners.size()) {
       throw new IllegalArgumentException("more learners than a class of " + classSize);
     }
+    List<LearnerSums> inOrder = new ArrayList<>(learners); // so that sums round alike
+    inOrder.sort(Comparator.comparing(LearnerSums::learner));
     List<ConceptError> concepts = new ArrayList<>();
     List<LearnerState> states = new ArrayList<>();
-    for (ConceptAnswers each : ConceptAnswers.of(learners)) {
+    for (ConceptAnswers each : ConceptAnswers.of(inOrder)) {
       List<LearnerState> own = each.states();
       concepts.add(each.error(classSize, own));
       states.addAll(own);
@@ -75,7 +77,7 @@ public record Review(
     concepts.sort(WEAKEST);
     states.sort(BY_NAME);
     return new Review(
-        classSize, concepts, states, Confusions.of(learners), ItemAnalysis.of(learners));
+        classSize, concepts, states, Confusions.of(inOrder), ItemAnalysis.of(inOrder));
   }
 
   /** How many learners answered anything. */

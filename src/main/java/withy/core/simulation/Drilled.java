@@ -6,6 +6,7 @@ import withy.core.Chance;
 import withy.core.drill.NextConcept;
 import withy.core.drill.Standing;
 import withy.core.drill.TellingItem;
+import withy.core.item.Form;
 import withy.core.measurement.ConceptSums;
 import withy.core.measurement.LearnerModel;
 import withy.core.measurement.LearnerState;
@@ -86,6 +87,10 @@ final class Drilled {
     List<Posed> candidates = new ArrayList<>();
     for (int i = 0; i < TellingItem.CANDIDATES; i++) {
       candidates.add(pools.get(place).any(chance));
+    }
+    if (chance.oneIn(TellingItem.ANY_FORM)) {
+      Form form = candidates.get(0).item().form();
+      candidates.removeIf(each -> each.item().form() != form);
     }
     return TellingItem.of(state(place), candidates, Posed::offered);
   }

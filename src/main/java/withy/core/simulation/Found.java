@@ -33,8 +33,7 @@ final class Found {
     if (belief != null) {
       held++;
       double chance = state.misconceptions().getOrDefault(belief, 0.0);
-      boolean likeliest = belief.equals(state.likeliestInPlace()) && chance > state.knows();
-      named += likeliest ? 1 : 0;
+      named += belief.equals(state.likelyBelief()) ? 1 : 0;
       namedSurely += chance >= NAMED_FROM ? 1 : 0;
     }
   }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static withy.core.drill.NextConcept.Why.BELIEF;
 import static withy.core.drill.NextConcept.Why.KEPT_UP;
 import static withy.core.drill.NextConcept.Why.NEW;
+import static withy.core.drill.NextConcept.Why.UNKNOWN;
 import static withy.core.drill.NextConcept.Why.UNSETTLED;
 
 import java.util.ArrayList;
@@ -16,17 +17,19 @@ import withy.core.measurement.LearnerState;
 
 class NextConceptTest {
   private static final Standing KNOWN = standing("known", 5, 0.98, 0.01, 0.005);
+  private static final Standing SURE = standing("sure", 9, 0.996, 0.002, 0.001);
   private static final Standing OPEN = standing("open", 2, 0.55, 0.30, 0.10);
   private static final Standing FRESH = standing("fresh", 0, 0.70, 0.10, 0.10);
   private static final Standing WRONG = standing("wrong", 4, 0.01, 0.50, 0.49);
-  private static final Standing CLEAR = standing("clear", 4, 0.01, 0.95, 0.02);
+  private static final Standing CLEAR = standing("clear", 4, 0.005, 0.99, 0.003);
 
   @Test
   void asksWhatIsLeastSettledAndSaysWhy() {
     assertThat(next(List.of(KNOWN, OPEN, CLEAR))).isEqualTo(new NextConcept("open", UNSETTLED));
     assertThat(next(List.of(KNOWN, FRESH, CLEAR))).isEqualTo(new NextConcept("fresh", NEW));
     assertThat(next(List.of(KNOWN, WRONG, CLEAR))).isEqualTo(new NextConcept("wrong", BELIEF));
-    assertThat(next(List.of(CLEAR))).isEqualTo(new NextConcept("clear", KEPT_UP));
+    assertThat(next(List.of(SURE, CLEAR))).isEqualTo(new NextConcept("clear", UNKNOWN));
+    assertThat(next(List.of(SURE))).isEqualTo(new NextConcept("sure", KEPT_UP));
   }
 
   @Test
@@ -74,6 +77,7 @@ class NextConceptTest {
     beliefs.put("first", first);
     beliefs.put("second", second);
     double guesses = Math.max(0, 1 - knows - first - second);
-    return new Standing(new LearnerState("Ada", concept, answers, knows, beliefs, guesses));
+    LearnerState state = new LearnerState("Ada", concept, answers, knows, beliefs, guesses);
+    return new Standing(state);
   }
 }

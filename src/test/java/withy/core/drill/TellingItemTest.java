@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import withy.core.Chance;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
 import withy.core.item.Item;
@@ -47,6 +48,16 @@ class TellingItemTest {
         .hasSize(3);
   }
 
+  /** On an item that does not name it, the holder of a belief would be right. */
+  @Test
+  void keepsToItemsThatNameALikelyBelief() {
+    LearnerState likely = state(0.1, 0.5, 0.3, 0.1);
+    List<OfferedOption> naming = List.of(KEY, FIRST);
+    List<OfferedOption> other = List.of(KEY, SECOND, new OfferedOption("z", "third"));
+    assertThat(TellingItem.of(likely, List.of(other, naming), each -> each)).isEqualTo(naming);
+    assertThat(TellingItem.of(likely, List.of(other), each -> each)).isEqualTo(other);
+  }
+
   @Test
   void tellsNothingWhereAllIsKnown() {
     assertThat(TellingItem.information(state(1, 0, 0, 0), List.of(KEY, FIRST))).isZero();
@@ -69,7 +80,7 @@ class TellingItemTest {
         assertThat(TellingItem.options(each).stream().filter(o -> o.misconception() == null))
             .hasSize(1);
       }
-      assertThat(items).contains(TellingItem.of(state, items));
+      assertThat(items).contains(TellingItem.of(state, items, Chance.of(4, 1)));
     }
   }
 

@@ -191,7 +191,7 @@ class ClassApiTest {
     assertThat(json(review).get("concepts")).isEmpty();
     HttpResponse<String> csv = instructor.get("/api/classes/" + classId + "/responses.csv");
     assertThat(csv.body()).startsWith("learner,assignment,item,form,practice,concepts,key,option,");
-    assertThat(csv.body()).endsWith("answeredAt\r\n");
+    assertThat(csv.body()).endsWith("answeredAt,rapid\r\n");
   }
 
   private static HttpResponse<String> assign(String classId, String rest) {

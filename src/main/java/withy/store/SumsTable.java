@@ -1,0 +1,173 @@
+package withy.store;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.StatementContext;
+import withy.core.measurement.LearnerSums;
+import withy.core.response.Response;
+import withy.usecase.Learner;
+import withy.usecase.StoredResponse;
+
+/**
+ * Keeps what the answers of each learner add up to, beside the responses and never apart from them.
+ */
+final class SumsTable {
+  private static final String SELECT =
+      """
+      SELECT s.learner, s.format, s.sums, l.nickname
+      FROM learner_sums s JOIN learner l ON l.id = s.learner
+      """;
+
+  private SumsTable() {}
+
+  private record Row(String learner, String nickname, int format, String text) {
+    static Row read(ResultSet row, StatementContext context) throws SQLException {
+      return new Row(
+          row.getString("learner"),
+          row.getString("nickname"),
+          row.getInt("format"),
+          row.getString("sums"));
+    }
+
+    boolean isCurrent() {
+      return format == SumsText.FORMAT;
+    }
+
+    LearnerSums sums() {
+      return SumsText.read(nickname, text);
+    }
+  }
+
+  /** A learner who joins has answered nothing. */
+  static void begin(Handle handle, Learner learner) {
+    handle
+        .createUpdate(
+            """
+            INSERT INTO learner_sums (learner, school_class, answers, last_answered, format, sums)
+            VALUES (:learner, :class, 0, NULL, :format, :sums)
+            """)
+        .bind("learner", learner.id())
+        .bind("class", learner.schoolClass())
+        .bind("format", SumsText.FORMAT)
+        .bind("sums", SumsText.of(LearnerSums.none(learner.nickname())))
+        .execute();
+  }
+
+  /** Makes every other answer of the learner wait for the end of this transaction. */
+  static void lock(Handle handle, String learner) {
+    handle
+        .createQuery("SELECT learner FROM learner_sums WHERE learner = :learner FOR UPDATE")
+        .bind("learner", learner)
+        .mapTo(String.class)
+        .findOne();
+  }
+
+  /**
+   * Adds a response that was just stored, its learner locked. One that was answered before another
+   * that was stored already, as two phones at once may do, has all of them counted anew in their
+   * order.
+   */
+  static void add(Handle handle, StoredResponse stored) {
+    row(handle, stored.learner())
+        .ifPresent(
+            row -> {
+              Response response = stored.response();
+              LearnerSums before = row.isCurrent() ? row.sums() : null;
+              boolean isNext =
+                  before != null
+                      && (before.last() == null || before.last().isBefore(response.answeredAt()));
+              write(
+                  handle,
+                  stored.learner(),
+                  isNext ? before.plus(response) : recount(handle, row.learner(), row.nickname()));
+            });
+  }
+
+  private static Optional<Row> row(Handle handle, String learner) {
+    return handle
+        .createQuery(SELECT + " WHERE s.learner = :learner")
+        .bind("learner", learner)
+        .map(Row::read)
+        .findOne();
+  }
+
+  private static void write(Handle handle, String learner, LearnerSums sums) {
+    handle
+        .createUpdate(
+            """
+            UPDATE learner_sums
+            SET answers = :answers, last_answered = :last, format = :format, sums = :sums
+            WHERE learner = :learner
+            """)
+        .bind("answers", sums.answers())
+        .bind("last", sums.last())
+        .bind("format", SumsText.FORMAT)
+        .bind("sums", SumsText.of(sums))
+        .bind("learner", learner)
+        .execute();
+  }
+
+  /** The sums by all responses of a learner. */
+  static LearnerSums recount(Handle handle, String learner, String nickname) {
+    LearnerSums sums = LearnerSums.none(nickname);
+    List<StoredResponse> all =
+        handle
+            .createQuery(
+                ResponseRow.SELECT + " WHERE r.learner = :learner ORDER BY r.answered_at, r.item")
+            .bind("learner", learner)
+            .map(ResponseRow::read)
+            .list();
+    for (StoredResponse each : all) {
+      sums = sums.plus(each.response());
+    }
+    return sums;
+  }
+
+  /** The sums of a learner. */
+  static Optional<LearnerSums> of(Handle handle, String learner) {
+    return row(handle, learner).map(row -> current(handle, row));
+  }
+
+  /** The sums of those of a class who answered, by nickname. */
+  static List<LearnerSums> ofClass(Handle handle, String schoolClass) {
+    List<Row> rows =
+        handle
+            .createQuery(
+                SELECT
+                    + " WHERE s.school_class = :class AND s.answers > 0 ORDER BY l.nickname, l.id")
+            .bind("class", schoolClass)
+            .map(Row::read)
+            .list();
+    return rows.stream().map(row -> current(handle, row)).toList();
+  }
+
+  /** The sums of those who answered last, at most so many. */
+  static List<LearnerSums> latest(Handle handle, int most) {
+    List<Row> rows =
+        handle
+            .createQuery(
+                SELECT
+                    + """
+                     WHERE s.answers > 0 ORDER BY s.last_answered DESC, s.learner
+                    FETCH FIRST :most ROWS ONLY
+                    """)
+            .bind("most", most)
+            .map(Row::read)
+            .list();
+    return rows.stream().map(row -> current(handle, row)).toList();
+  }
+
+  /** Those of another program's format are counted anew and kept. */
+  private static LearnerSums current(Handle handle, Row row) {
+    if (row.isCurrent()) {
+      return row.sums();
+    }
+    lock(handle, row.learner());
+    LearnerSums sums = recount(handle, row.learner(), row.nickname());
+    write(handle, row.learner(), sums);
+    return sums;
+  }
+}
