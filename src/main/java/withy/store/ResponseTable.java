@@ -1,9 +1,11 @@
 package withy.store;
 
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
@@ -133,6 +135,42 @@ final class ResponseTable implements Responses {
                 .bind("class", schoolClass)
                 .map(ResponseRow::read)
                 .list());
+  }
+
+  @Override
+  public List<Chosen> chosen(String assignment) {
+    return jdbi.withHandle(
+        handle ->
+            handle
+                .createQuery(
+                    """
+                    SELECT chosen, COUNT(*) AS times FROM response
+                    WHERE assignment = :assignment GROUP BY chosen ORDER BY chosen
+                    """)
+                .bind("assignment", assignment)
+                .map((row, context) -> new Chosen(row.getString("chosen"), row.getInt("times")))
+                .list());
+  }
+
+  @Override
+  public Set<String> heard(String schoolClass) {
+    return jdbi.withHandle(
+        handle ->
+            new LinkedHashSet<>(
+                handle
+                    .createQuery(
+                        """
+                        SELECT learner FROM learner_sums
+                        WHERE school_class = :class AND answers > 0 ORDER BY learner
+                        """)
+                    .bind("class", schoolClass)
+                    .mapTo(String.class)
+                    .list()));
+  }
+
+  @Override
+  public Map<String, Overview> overview(String instructor) {
+    return jdbi.withHandle(handle -> SumsTable.overview(handle, instructor));
   }
 
   @Override

@@ -2,13 +2,16 @@ package withy.store;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.StatementContext;
 import withy.core.measurement.LearnerSums;
 import withy.core.response.Response;
 import withy.usecase.Learner;
+import withy.usecase.Responses.Overview;
 import withy.usecase.StoredResponse;
 
 /**
@@ -144,6 +147,30 @@ final class SumsTable {
     return rows.stream().map(row -> current(handle, row)).toList();
   }
 
+  /** How much each class of an instructor answered; it reads an index and none of the sums. */
+  static Map<String, Overview> overview(Handle handle, String instructor) {
+    Map<String, Overview> classes = new LinkedHashMap<>();
+    handle
+        .createQuery(
+            """
+            SELECT c.id, COUNT(s.learner) AS learners, COALESCE(SUM(s.answers), 0) AS answers,
+              MAX(s.last_answered) AS last_answered
+            FROM school_class c LEFT JOIN learner_sums s ON s.school_class = c.id
+            WHERE c.instructor = :instructor GROUP BY c.id ORDER BY c.id
+            """)
+        .bind("instructor", instructor)
+        .map(
+            (row, context) ->
+                classes.put(
+                    row.getString("id"),
+                    new Overview(
+                        row.getInt("learners"),
+                        row.getLong("answers"),
+                        Moments.readOptional(row, "last_answered"))))
+        .list();
+    return classes;
+  }
+
   /** The sums of those who answered last, at most so many. */
   static List<LearnerSums> latest(Handle handle, int most) {
     List<Row> rows =
@@ -151,8 +178,10 @@ final class SumsTable {
             .createQuery(
                 SELECT
                     + """
-                     WHERE s.answers > 0 ORDER BY s.last_answered DESC, s.learner
-                    FETCH FIRST :most ROWS ONLY
+                     WHERE s.learner IN (
+                      SELECT learner FROM learner_sums WHERE last_answered IS NOT NULL
+                      ORDER BY last_answered DESC, learner FETCH FIRST :most ROWS ONLY)
+                    ORDER BY s.last_answered DESC, s.learner
                     """)
             .bind("most", most)
             .map(Row::read)

@@ -3,6 +3,8 @@ package withy.usecase;
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import withy.core.measurement.LearnerSums;
 import withy.core.measurement.Review;
@@ -40,6 +42,16 @@ public final class ClassReviews {
     }
     List<LearnerSums> sums = responses.sums(id);
     return new Reviewed(stand, Review.ofSums(sums, sums.size()));
+  }
+
+  /** The ids of those of a class who have answered anything. */
+  Set<String> heard(String schoolClass) {
+    return responses.heard(schoolClass);
+  }
+
+  /** How much the classes of an instructor answered, by class. */
+  Map<String, Responses.Overview> overview(String instructor) {
+    return responses.overview(instructor);
   }
 
   /** The responses of a class in the order in which they were stored. */

@@ -214,15 +214,12 @@ public final class PutToRoom {
   private List<Tally> tallies(Assignment assignment, Item item) {
     Map<String, Integer> times = new LinkedHashMap<>();
     int unsure = 0;
-    for (StoredResponse each : responses.ofClass(assignment.schoolClass())) {
-      String chosen = each.response().option();
-      if (!each.response().assignment().equals(assignment.id())) {
-        continue;
-      }
-      if (chosen == null) {
-        unsure++;
+    for (Responses.Chosen each : responses.chosen(assignment.id())) {
+      String option = each.option();
+      if (option == null) {
+        unsure = each.times();
       } else {
-        times.merge(chosen, 1, Integer::sum);
+        times.put(option, each.times());
       }
     }
     List<Tally> tallies = new ArrayList<>();

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import withy.core.measurement.LearnerSums;
@@ -31,6 +32,15 @@ public interface Responses {
   /** The responses of a class, in the order in which they were stored. */
   List<StoredResponse> ofClass(String schoolClass);
 
+  /** How often each answer was given to what an assignment asks. */
+  List<Chosen> chosen(String assignment);
+
+  /** The ids of those learners of a class who have answered anything. */
+  Set<String> heard(String schoolClass);
+
+  /** How much the classes of an instructor answered, by class; also those without learners. */
+  Map<String, Overview> overview(String instructor);
+
   /** What the answers of each learner of a class add up to, of those who answered, by nickname. */
   List<LearnerSums> sums(String schoolClass);
 
@@ -45,6 +55,20 @@ public interface Responses {
 
   /** How many a learner answered, and when the last. */
   record Count(int answered, Instant last) {}
+
+  /**
+   * How often an answer was given.
+   *
+   * @param option null for "not sure"
+   */
+  record Chosen(@Nullable String option, int times) {}
+
+  /**
+   * How much a class answered.
+   *
+   * @param last when the latest answer was given; null before the first
+   */
+  record Overview(int learners, long answers, @Nullable Instant last) {}
 
   /** By which one sees whether a class answered since. */
   record Stand(long responses, @Nullable Instant last) {}

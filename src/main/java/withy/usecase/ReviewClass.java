@@ -1,7 +1,7 @@
 package withy.usecase;
 
-import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
@@ -48,12 +48,17 @@ public final class ReviewClass {
    * @throws Refused UNKNOWN_CLASS
    */
   public List<String> silent(InstructorCaller instructor, String classId) {
-    Set<String> heard = new LinkedHashSet<>();
-    responses(instructor, classId).forEach(each -> heard.add(each.learner()));
-    return learners.of(classId).stream()
+    String id = openClass.of(instructor, classId).id();
+    Set<String> heard = reviews.heard(id);
+    return learners.of(id).stream()
+        .filter(each -> !heard.contains(each.id()))
         .map(Learner::nickname)
-        .filter(each -> !heard.contains(each))
         .toList();
+  }
+
+  /** How much each class of the instructor answered, by its id. */
+  public Map<String, Responses.Overview> overview(InstructorCaller instructor) {
+    return reviews.overview(instructor.id());
   }
 
   /**

@@ -46,7 +46,7 @@ public final class ClassPages implements RouteGroup {
 
   private ClassesView list(Visit visit, String name, String practice) {
     List<SchoolClass> classes = useCases.openClass().classes(visit.instructor());
-    return views.list(classes, name, practice);
+    return views.list(classes, useCases.reviewClass().overview(visit.instructor()), name, practice);
   }
 
   private void open(Visit visit) {

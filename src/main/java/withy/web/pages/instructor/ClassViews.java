@@ -2,6 +2,7 @@ package withy.web.pages.instructor;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import withy.core.mark.Practice;
 import withy.core.measurement.ConceptError;
@@ -10,12 +11,14 @@ import withy.core.measurement.Verdict;
 import withy.usecase.AssignDrill.LearnerProgress;
 import withy.usecase.AssignDrill.Progress;
 import withy.usecase.DrillSets;
+import withy.usecase.Responses.Overview;
 import withy.usecase.SchoolClass;
 import withy.web.pages.PageRenderer;
 
 /** Puts classes into words and pictures. */
 final class ClassViews {
   private static final int WEAKEST = 3;
+  private static final Overview EMPTY = new Overview(0, 0, null);
 
   private final PageRenderer pages;
   private final Phrases phrases;
@@ -29,8 +32,10 @@ final class ClassViews {
     this.plots = new Plots(phrases);
   }
 
-  ClassesView list(List<SchoolClass> classes, String name, String practice) {
-    List<ClassRow> rows = classes.stream().map(this::row).toList();
+  ClassesView list(
+      List<SchoolClass> classes, Map<String, Overview> overview, String name, String practice) {
+    List<ClassRow> rows =
+        classes.stream().map(each -> row(each, overview.getOrDefault(each.id(), EMPTY))).toList();
     List<Choice> practices =
         Practice.values().stream()
             .map(each -> Choice.of(each, phrases.name(each), each.id().equals(practice)))
@@ -38,8 +43,20 @@ final class ClassViews {
     return new ClassesView(rows, name, practices);
   }
 
-  private ClassRow row(SchoolClass each) {
-    return new ClassRow(each.id(), each.name(), phrases.name(each.practice()), each.code());
+  private ClassRow row(SchoolClass each, Overview overview) {
+    int size = overview.learners();
+    Instant last = overview.last();
+    return new ClassRow(
+        each.id(),
+        each.name(),
+        phrases.name(each.practice()),
+        each.code(),
+        phrases.counted(
+            "classes.answered",
+            (int) overview.answers(),
+            phrases.counted("class.size", size, size),
+            overview.answers()),
+        last == null ? null : phrases.text("classes.last", pages.days().said(last)));
   }
 
   ClassView one(
