@@ -37,6 +37,7 @@ class ArchitectureTest {
           "response",
           "measurement",
           "drill",
+          "course",
           "simulation");
 
   private static final String[] PURE_JDK = {
@@ -58,7 +59,7 @@ class ArchitectureTest {
           .onlyDependOnClassesThat(
               resideInAnyPackage(PURE_JDK)
                   .or(resideInAnyPackage("withy.core.."))
-                  .or(named("java.time.Instant", "java.time.Duration"))
+                  .or(named("java.time.Instant", "java.time.Duration", "java.time.LocalDate"))
                   .or(resideInAnyPackage("java.text").and(named("java.text.Normalizer")))
                   .or(resideInAnyPackage("org.apache.commons.statistics.distribution..")))
           .because("the rules of the subject must give the same answer everywhere");
