@@ -2,6 +2,7 @@ package withy.web.pages;
 
 import java.time.DateTimeException;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -14,12 +15,36 @@ public final class Days {
 
   private final ZoneId zone;
   private final DateTimeFormatter spoken;
+  private final DateTimeFormatter day;
+  private final DateTimeFormatter shortDay;
 
   Days(Wording wording, ZoneId zone) {
     this.zone = zone;
     this.spoken =
         DateTimeFormatter.ofPattern(wording.text("page.day-and-hour"), wording.locale())
             .withZone(zone);
+    this.day = DateTimeFormatter.ofPattern(wording.text("page.day"), wording.locale());
+    this.shortDay = DateTimeFormatter.ofPattern(wording.text("page.day-short"), wording.locale());
+  }
+
+  /** The time zone. */
+  public ZoneId zoneId() {
+    return zone;
+  }
+
+  /** "Saturday 14 March". */
+  public String day(LocalDate date) {
+    return day.format(date);
+  }
+
+  /** "14 March". */
+  public String shortDay(LocalDate date) {
+    return shortDay.format(date);
+  }
+
+  /** The last minute of a day, as a field for day and time holds it. */
+  public String endOf(LocalDate date) {
+    return date.atTime(23, 59).toString();
   }
 
   /** The name of the time zone. */

@@ -13,6 +13,7 @@ import withy.web.pages.PageRenderer;
 import withy.web.pages.instructor.AccountPages;
 import withy.web.pages.instructor.ClassPages;
 import withy.web.pages.instructor.ComposePages;
+import withy.web.pages.instructor.PlanPages;
 import withy.web.pages.instructor.ReviewPages;
 import withy.web.pages.learner.AnswerPages;
 import withy.web.pages.learner.DrillPages;
@@ -46,6 +47,7 @@ public final class Site implements RouteGroup {
             new AccountPages(pages, useCases, limits),
             new ClassPages(pages, useCases, drillSets),
             new ComposePages(pages, useCases, drillSets),
+            new PlanPages(pages, useCases),
             new ReviewPages(pages, useCases),
             new WaterPages(pages, useCases),
             new LightPages(pages),

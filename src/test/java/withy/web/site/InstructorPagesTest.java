@@ -65,6 +65,39 @@ class InstructorPagesTest {
   }
 
   @Test
+  void plansACourseOfWhichARowTurnsIntoADrillInOnePress() {
+    Visitor instructor = withClass();
+    instructor.follow("a[href$=plan]");
+    String page = instructor.path();
+    assertThat(instructor.get(page).select("#sessions .assigned")).isEmpty();
+    String practical =
+        java.time.LocalDate.now(java.time.ZoneId.systemDefault()).plusDays(30).toString();
+    Document plan = instructor.get(page + "?practical=" + practical + "&evenings=3&water=");
+    assertThat(plan.select("#sessions .assigned").size()).isBetween(5, 10);
+    assertThat(plan.select("#practical").val()).isEqualTo(practical);
+    assertThat(plan.select("#sessions p").eachText())
+        .filteredOn(t -> t.startsWith("Together"))
+        .hasSize(3);
+    instructor.send("#sessions form", "do", "assign");
+    assertThat(instructor.one(".news").text()).contains("First meeting");
+    assertThat(instructor.one(".assigned h3").text()).startsWith("First meeting");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "practical=soon&evenings=3",
+        "practical=2001-01-01&evenings=3",
+        "practical=2999-01-01&evenings=3"
+      })
+  void saysWhichPracticalCannotBePlannedFor(String asked) {
+    Visitor instructor = withClass();
+    Document refused = instructor.get(instructor.path().replaceAll("[?].*", "") + "/plan?" + asked);
+    assertThat(refused.select("#practical-problem").text()).contains("Choose a day from tomorrow");
+    assertThat(refused.select("#evenings").val()).isEqualTo("3");
+  }
+
+  @Test
   void makesAClassWithACodeALinkAndAQrCode() {
     Visitor instructor = withClass();
     String code = instructor.one(".code-shown").text();
