@@ -26,6 +26,7 @@ public final class Benchmarks {
     if (args.length == 0) {
       PictureSizes.print();
       Load.main(args);
+      ReviewScale.main(args);
     }
   }
 }

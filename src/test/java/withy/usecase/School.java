@@ -12,7 +12,7 @@ import withy.core.mark.Practice;
 
 /** A server that is set up, with people in it; what is kept is as real as the ports are. */
 public final class School {
-  static final String PASSWORD = "a long walk on the pier";
+  public static final String PASSWORD = "a long walk on the pier";
 
   /** Hashes that cost nothing, so that tests are quick. */
   static final Passwords CHEAP = Passwords.withCost(64, 1);
