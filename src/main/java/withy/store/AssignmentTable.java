@@ -16,13 +16,14 @@ import withy.core.mark.Practice;
 import withy.core.scenario.TimeOfDay;
 import withy.usecase.Assignment;
 import withy.usecase.Assignments;
+import withy.usecase.DrillTerms;
 import withy.usecase.RoomItem;
 
 /** Keeps assignments. */
 final class AssignmentTable implements Assignments {
   private static final String SELECT =
       """
-      SELECT a.*, r.practice AS room_practice, r.drawn, r.seed, r.item_index, r.generator_version,
+      SELECT a.*, r.practice AS room_practice, r.drawn, r.seed AS room_seed, r.item_index, r.generator_version,
         r.revealed_at
       FROM assignment a LEFT JOIN room_item r ON r.assignment = a.id
       """;
@@ -52,9 +53,9 @@ final class AssignmentTable implements Assignments {
         .createUpdate(
             """
                     INSERT INTO assignment (id, school_class, title, concepts, forms, time_of_day,
-                      item_count, due, assigned_at, water_file)
+                      item_count, due, assigned_at, water_file, kind, opens_at, seed)
                     VALUES (:id, :class, :title, :concepts, :forms, :time, :count, :due,
-                      :assignedAt, :waterFile)
+                      :assignedAt, :waterFile, :kind, :opensAt, :seed)
                     """)
         .bind("id", added.id())
         .bind("class", added.schoolClass())
@@ -66,7 +67,11 @@ final class AssignmentTable implements Assignments {
         .bind("due", added.due())
         .bind("assignedAt", added.assignedAt())
         .bind("waterFile", waters.keptFor(handle, composition.water()))
+        .bind("kind", added.terms().kind().id())
+        .bind("opensAt", added.terms().opensAt())
+        .bind("seed", added.terms().seed())
         .execute();
+    TermsTable.insert(handle, added);
   }
 
   private static void insert(Handle handle, String assignment, RoomItem room) {
@@ -119,6 +124,11 @@ final class AssignmentTable implements Assignments {
                 .execute());
   }
 
+  @Override
+  public void extend(String id, String learner, Instant due) {
+    jdbi.useHandle(handle -> TermsTable.extend(handle, id, learner, due));
+  }
+
   private static @Nullable String word(@Nullable TimeOfDay time) {
     return time == null ? null : time.id();
   }
@@ -153,6 +163,7 @@ final class AssignmentTable implements Assignments {
   /** The water is read once the row is, since that may need a connection of its own. */
   private Assignment whole(Stored stored) {
     Assignment dry = stored.assignment();
+    DrillTerms terms = jdbi.withHandle(handle -> TermsTable.whole(handle, dry));
     return new Assignment(
         dry.id(),
         dry.schoolClass(),
@@ -160,7 +171,8 @@ final class AssignmentTable implements Assignments {
         dry.composition().in(waters.water(stored.waterFile())),
         dry.due(),
         dry.assignedAt(),
-        dry.room());
+        dry.room(),
+        terms);
   }
 
   private record Stored(Assignment assignment, @Nullable String waterFile) {
@@ -179,7 +191,8 @@ final class AssignmentTable implements Assignments {
               composition,
               Moments.readOptional(row, "due"),
               Moments.read(row, "assigned_at"),
-              room(row));
+              room(row),
+              TermsTable.read(row));
       return new Stored(assignment, row.getString("water_file"));
     }
 
@@ -190,7 +203,7 @@ final class AssignmentTable implements Assignments {
           : new RoomItem(
               Practice.parse(practice),
               row.getString("drawn"),
-              row.getLong("seed"),
+              row.getLong("room_seed"),
               row.getInt("item_index"),
               row.getInt("generator_version"),
               Moments.readOptional(row, "revealed_at"));

@@ -138,6 +138,24 @@ final class ResponseTable implements Responses {
   }
 
   @Override
+  public List<Response> of(String learner, String assignment) {
+    return jdbi.withHandle(
+        handle ->
+            handle
+                .createQuery(
+                    ResponseRow.SELECT
+                        + """
+                         WHERE r.assignment = :assignment AND r.learner = :learner
+                        ORDER BY r.answered_at, r.item
+                        """)
+                .bind("assignment", assignment)
+                .bind("learner", learner)
+                .map(ResponseRow::read)
+                .map(StoredResponse::response)
+                .list());
+  }
+
+  @Override
   public List<Chosen> chosen(String assignment) {
     return jdbi.withHandle(
         handle ->
@@ -171,6 +189,25 @@ final class ResponseTable implements Responses {
   @Override
   public Map<String, Overview> overview(String instructor) {
     return jdbi.withHandle(handle -> SumsTable.overview(handle, instructor));
+  }
+
+  @Override
+  public List<Response> atPosition(String assignment, int position) {
+    return jdbi.withHandle(
+        handle ->
+            handle
+                .createQuery(
+                    ResponseRow.SELECT
+                        + """
+                         JOIN issued_item i ON i.id = r.item
+                        WHERE r.assignment = :assignment AND i.position = :position
+                        ORDER BY r.answered_at, r.item
+                        """)
+                .bind("assignment", assignment)
+                .bind("position", position)
+                .map(ResponseRow::read)
+                .map(StoredResponse::response)
+                .list());
   }
 
   @Override

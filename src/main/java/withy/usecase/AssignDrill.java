@@ -2,10 +2,13 @@ package withy.usecase;
 
 import java.time.Clock;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import withy.core.item.Composition;
+import withy.core.measurement.SequentialTest;
+import withy.core.response.DrillKind;
 
 /** Gives a class a drill to do, and shows how far everybody is. */
 public final class AssignDrill {
@@ -57,17 +60,114 @@ public final class AssignDrill {
       @Nullable String title,
       Composition composition,
       @Nullable Instant due) {
-    return assign(openClass.of(instructor, classId), title == null ? "" : title, composition, due);
+    return assign(instructor, classId, title, composition, due, Wanted.USUAL);
+  }
+
+  /**
+   * How a drill shall be done.
+   *
+   * @param opensAt null: at once
+   * @param learners ids of those whom it is for; empty: the whole class
+   */
+  public record Wanted(DrillKind kind, @Nullable Instant opensAt, List<String> learners) {
+    static final Wanted USUAL = new Wanted(DrillKind.ADAPTIVE, null, List.of());
+
+    public Wanted {
+      learners = learners.stream().distinct().toList();
+    }
+  }
+
+  /**
+   * Assigns a drill to a class of the instructor's, or to some of it. A readiness drill is as long
+   * as its test may take.
+   *
+   * @throws Refused UNKNOWN_CLASS, NAME_UNFIT, NOTHING_TO_DRILL, UNKNOWN_LEARNER; DUE_BEFORE_OPEN
+   */
+  public Assignment assign(
+      InstructorCaller instructor,
+      String classId,
+      @Nullable String title,
+      Composition composition,
+      @Nullable Instant due,
+      Wanted wanted) {
+    SchoolClass found = openClass.of(instructor, classId);
+    return assign(found, title == null ? "" : title, composition, due, wanted);
   }
 
   Assignment assign(
       SchoolClass found, String title, Composition composition, @Nullable Instant due) {
+    return assign(found, title, composition, due, Wanted.USUAL);
+  }
+
+  private Assignment assign(
+      SchoolClass found,
+      String title,
+      Composition composition,
+      @Nullable Instant due,
+      Wanted wanted) {
     ComposeDrill.requireItems(found.practice(), composition);
+    requireMembers(found, wanted.learners());
+    Instant at = wanted.opensAt();
+    Instant opens = at == null ? null : at.truncatedTo(ChronoUnit.MILLIS);
+    if (opens != null && due != null && !opens.isBefore(due)) {
+      throw new Refused(Reason.DUE_BEFORE_OPEN);
+    }
+    boolean test = wanted.kind() == DrillKind.READINESS;
+    DrillTerms terms = DrillTerms.of(wanted.kind(), opens, secrets.seed(), wanted.learners());
     Assignment assigned =
         new Assignment(
-            secrets.id(), found.id(), Names.title(title), composition, due, Moments.now(clock));
+            secrets.id(),
+            found.id(),
+            Names.title(title),
+            test ? composition.ofLength(SequentialTest.USUAL.most()) : composition,
+            due,
+            Moments.now(clock),
+            null,
+            terms);
     assignments.add(assigned);
     return assigned;
+  }
+
+  private void requireMembers(SchoolClass found, List<String> wanted) {
+    List<String> members = learners.of(found.id()).stream().map(Learner::id).toList();
+    if (!members.containsAll(wanted)) {
+      throw new Refused(Reason.UNKNOWN_LEARNER);
+    }
+  }
+
+  /**
+   * Gives one learner of the class until later.
+   *
+   * @throws Refused UNKNOWN_ASSIGNMENT, also where it is another instructor's; UNKNOWN_LEARNER
+   */
+  public void extend(
+      InstructorCaller instructor, String assignmentId, String learner, Instant due) {
+    Assignment found = own(instructor, assignmentId);
+    SchoolClass schoolClass = openClass.of(instructor, found.schoolClass());
+    requireMembers(schoolClass, List.of(learner));
+    assignments.extend(found.id(), learner, due);
+  }
+
+  /**
+   * How far the class is with one assignment.
+   *
+   * @throws Refused UNKNOWN_ASSIGNMENT, also where it is another instructor's
+   */
+  public Progress one(InstructorCaller instructor, String assignmentId) {
+    Assignment found = own(instructor, assignmentId);
+    return progress(found, learners.of(found.schoolClass()));
+  }
+
+  private Assignment own(InstructorCaller instructor, String id) {
+    Assignment found =
+        assignments.find(id).orElseThrow(() -> new Refused(Reason.UNKNOWN_ASSIGNMENT));
+    boolean own =
+        openClass.classes(instructor).stream()
+            .anyMatch(each -> each.id().equals(found.schoolClass()));
+    if (!own) {
+      throw new Refused(Reason.UNKNOWN_ASSIGNMENT);
+    }
+    return found;
   }
 
   /**
@@ -84,7 +184,11 @@ public final class AssignDrill {
   private Progress progress(Assignment assignment, List<Learner> all) {
     Map<String, Responses.Count> counts = responses.counts(assignment.id());
     return new Progress(
-        assignment, all.stream().map(each -> progress(each, counts.get(each.id()))).toList());
+        assignment,
+        all.stream()
+            .filter(each -> assignment.terms().isFor(each.id()))
+            .map(each -> progress(each, counts.get(each.id())))
+            .toList());
   }
 
   private static LearnerProgress progress(Learner learner, Responses.@Nullable Count count) {

@@ -10,6 +10,7 @@ import withy.core.item.Composition;
  *
  * @param title empty when it was given none
  * @param due null when there is no hurry; answers after it are taken all the same
+ * @param terms under which it is done
  * @param room the one item that all learners get alike, put to a class in its room; null of a drill
  */
 public record Assignment(
@@ -19,7 +20,8 @@ public record Assignment(
     Composition composition,
     @Nullable Instant due,
     Instant assignedAt,
-    @Nullable RoomItem room) {
+    @Nullable RoomItem room,
+    DrillTerms terms) {
   /** A drill. */
   public Assignment(
       String id,
@@ -28,7 +30,7 @@ public record Assignment(
       Composition composition,
       @Nullable Instant due,
       Instant assignedAt) {
-    this(id, schoolClass, title, composition, due, assignedAt, null);
+    this(id, schoolClass, title, composition, due, assignedAt, null, DrillTerms.USUAL);
   }
 
   /** What its items are drawn from, a drawn water of the item in a room included. */
@@ -41,5 +43,10 @@ public record Assignment(
   /** Whether no learner is given an item of it any more; answers to those given are still taken. */
   boolean isClosed() {
     return room != null && (room.revealedAt() != null || !room.isCurrent());
+  }
+
+  /** When it is due for a learner; null when there is no hurry. */
+  public @Nullable Instant dueFor(String learner) {
+    return terms.extensions().getOrDefault(learner, due);
   }
 }

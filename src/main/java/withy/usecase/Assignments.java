@@ -18,4 +18,7 @@ public interface Assignments {
 
   /** The assignments of a class, the newest first. */
   List<Assignment> of(String schoolClass);
+
+  /** Gives one learner until later; in place of what was given before. */
+  void extend(String id, String learner, Instant due);
 }

@@ -35,6 +35,15 @@ final class ConceptPlan {
     return new ConceptPlan(concepts, seed(assignment.id() + learner));
   }
 
+  /**
+   * The plan that is the same for everybody who does an assignment.
+   *
+   * @throws Refused NOTHING_TO_DRILL
+   */
+  static ConceptPlan alike(Practice practice, Assignment assignment) {
+    return of(practice, assignment, "");
+  }
+
   /** The order is no secret, so ids, which are random, may decide it. */
   private static long seed(String ids) {
     return new BigInteger(Secrets.digest(ids), 16).longValue();

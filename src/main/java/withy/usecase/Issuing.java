@@ -37,9 +37,32 @@ final class Issuing {
     if (assignment.room() != null) {
       return alike(assignment.room(), assignment, learner, position);
     }
-    List<Concept> asked = issuedItems.concepts(learner, assignment.id());
-    Item item = adaptive.next(practice, assignment.composition(), learner, asked);
+    Item item =
+        switch (assignment.terms().kind()) {
+          case ADAPTIVE -> adaptive(practice, assignment, learner);
+          case FIXED -> fixed(practice, assignment, position);
+          case READINESS -> sampled(practice, assignment, learner, position);
+        };
     return issue(practice, assignment, learner, position, item.measures(), item);
+  }
+
+  private Item adaptive(Practice practice, Assignment assignment, String learner) {
+    List<Concept> asked = issuedItems.concepts(learner, assignment.id());
+    return adaptive.next(practice, assignment.composition(), learner, asked);
+  }
+
+  /** The same for everybody, every concept in turn. */
+  Item fixed(Practice practice, Assignment assignment, int position) {
+    Concept concept = ConceptPlan.alike(practice, assignment).at(position);
+    Composition narrowed = ConceptPlan.narrowed(assignment.composition(), concept);
+    return source.item(practice, narrowed, assignment.terms().seed(), position);
+  }
+
+  /** Any item on every concept in turn: a sample of the subject, as a test needs it. */
+  private Item sampled(Practice practice, Assignment assignment, String learner, int position) {
+    Concept concept = ConceptPlan.of(practice, assignment, learner).at(position);
+    Composition narrowed = ConceptPlan.narrowed(assignment.composition(), concept);
+    return source.item(practice, narrowed, secrets.seed(), position);
   }
 
   /** The item that everybody gets. */

@@ -1,7 +1,11 @@
 package withy.usecase;
 
 import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
+import withy.core.measurement.SequentialTest;
+import withy.core.response.DrillKind;
 
 /** Gives a learner the next item of a drill, and the same one until it is answered. */
 public final class NextItem {
@@ -11,6 +15,7 @@ public final class NextItem {
   private final Responses responses;
   private final Issuing issuing;
   private final ItemSource source;
+  private final Clock clock;
 
   public NextItem(
       SchoolClasses classes,
@@ -26,20 +31,27 @@ public final class NextItem {
     this.responses = responses;
     this.issuing = new Issuing(responses, issuedItems, clock, secrets, source);
     this.source = source;
+    this.clock = clock;
   }
 
   /**
    * The item to answer; empty when the drill is done. An item that was issued by another version of
    * the generator, which might draw it otherwise, is withdrawn and another issued in its place.
    *
-   * @throws Refused UNKNOWN_ASSIGNMENT, also where it is another class's
+   * @throws Refused UNKNOWN_ASSIGNMENT, also where it is another class's or for others of it;
+   *     NOT_OPEN
    */
   public Optional<IssuedItem> next(LearnerCaller learner, String assignmentId) {
     Assignment assignment =
         assignments
             .find(assignmentId)
             .filter(found -> found.schoolClass().equals(learner.schoolClass()))
+            .filter(found -> found.terms().isFor(learner.id()))
             .orElseThrow(() -> new Refused(Reason.UNKNOWN_ASSIGNMENT));
+    Instant opens = assignment.terms().opensAt();
+    if (opens != null && !assignment.terms().isOpen(Moments.now(clock))) {
+      throw new Refused(Reason.NOT_OPEN, opens);
+    }
     return issue(learner, assignment)
         .map(found -> IssuedItem.of(found, Issuing.redraw(source, found, assignment)));
   }
@@ -51,7 +63,8 @@ public final class NextItem {
     }
     open.ifPresent(outdated -> issuedItems.withdraw(outdated.id()));
     int position = responses.answered(learner.id(), assignment.id());
-    if (position >= assignment.composition().length() || assignment.isClosed()) {
+    boolean done = position >= assignment.composition().length() || assignment.isClosed();
+    if (done || isDecided(learner, assignment)) {
       return Optional.empty();
     }
     Issue stands = issueAt(position, learner, assignment);
@@ -59,6 +72,15 @@ public final class NextItem {
     return responses.ofItem(stands.id()).isEmpty()
         ? Optional.of(stands)
         : issue(learner, assignment);
+  }
+
+  /** A readiness drill ends with the answer that decides it. */
+  private boolean isDecided(LearnerCaller learner, Assignment assignment) {
+    if (assignment.terms().kind() != DrillKind.READINESS) {
+      return false;
+    }
+    List<Boolean> counted = JudgeReadiness.counted(responses.of(learner.id(), assignment.id()));
+    return SequentialTest.USUAL.stand(counted) != SequentialTest.Stand.GO_ON;
   }
 
   private Issue issueAt(int position, LearnerCaller learner, Assignment assignment) {

@@ -110,7 +110,8 @@ public final class PutToRoom {
             isDrawn ? about.in(null) : about,
             null,
             Moments.now(clock),
-            room);
+            room,
+            DrillTerms.USUAL);
     assignments.add(assigned);
     assignments.revealOthers(assigned); // a class is asked one thing at a time
     return assigned;

@@ -28,6 +28,12 @@ public enum Reason {
   UNKNOWN_CLASS,
   /** No such assignment in the learner's class. */
   UNKNOWN_ASSIGNMENT,
+  /** No such learner in the class. */
+  UNKNOWN_LEARNER,
+  /** The drill opens later; the detail is the {@link java.time.Instant} when. */
+  NOT_OPEN,
+  /** The drill would be due before it opens. */
+  DUE_BEFORE_OPEN,
   /** No such item, not this learner's, or withdrawn. */
   UNKNOWN_ITEM,
   /** The item has no answer yet. */

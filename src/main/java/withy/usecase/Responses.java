@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import withy.core.measurement.LearnerSums;
+import withy.core.response.Response;
 
 /** Where responses are kept. */
 public interface Responses {
@@ -40,6 +41,12 @@ public interface Responses {
 
   /** How much the classes of an instructor answered, by class; also those without learners. */
   Map<String, Overview> overview(String instructor);
+
+  /** A learner's responses to an assignment, in the order in which they were given. */
+  List<Response> of(String learner, String assignment);
+
+  /** The responses to the items at one position of an assignment. */
+  List<Response> atPosition(String assignment, int position);
 
   /** What the answers of each learner of a class add up to, of those who answered, by nickname. */
   List<LearnerSums> sums(String schoolClass);

@@ -17,6 +17,9 @@ public record UseCases(
     ReviewClass reviewClass,
     PlanCourse planCourse,
     OwnStanding ownStanding,
+    JudgeReadiness judgeReadiness,
+    StartReadiness startReadiness,
+    TalkOver talkOver,
     ImportWater importWater,
     ListWaters listWaters,
     PutToRoom putToRoom) {
@@ -31,15 +34,17 @@ public record UseCases(
       Ports ports, Passwords passwords, Clock clock, Secrets secrets, ItemSource source) {
     OpenClass openClass = new OpenClass(ports.classes(), secrets);
     ClassReviews reviews = new ClassReviews(ports.responses());
+    AssignDrill assignDrill =
+        new AssignDrill(
+            openClass, ports.learners(), ports.assignments(), ports.responses(), clock, secrets);
     return new UseCases(
         new SetUp(ports.instructors(), passwords, secrets),
         new SignIn(ports.instructors(), ports.sessions(), passwords, clock, secrets),
         openClass,
         new JoinClass(ports.classes(), ports.learners(), ports.sessions(), clock, secrets),
         new ComposeDrill(source),
-        new AssignDrill(
-            openClass, ports.learners(), ports.assignments(), ports.responses(), clock, secrets),
-        new ListAssignments(ports.assignments(), ports.responses()),
+        assignDrill,
+        new ListAssignments(ports.assignments(), ports.responses(), clock),
         new NextItem(
             ports.classes(),
             ports.assignments(),
@@ -52,6 +57,13 @@ public record UseCases(
         new ReviewClass(openClass, ports.learners(), reviews),
         new PlanCourse(openClass, reviews, clock),
         new OwnStanding(reviews),
+        new JudgeReadiness(openClass, ports, reviews),
+        new StartReadiness(openClass, ports.assignments(), clock, secrets),
+        new TalkOver(
+            assignDrill,
+            openClass,
+            ports.responses(),
+            new Issuing(ports.responses(), ports.issuedItems(), clock, secrets, source)),
         new ImportWater(ports.waters(), ports.waterFiles(), clock, secrets),
         new ListWaters(ports.waters(), ports.waterFiles()),
         new PutToRoom(openClass, ports, clock, secrets, source));

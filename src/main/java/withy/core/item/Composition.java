@@ -44,6 +44,11 @@ public record Composition(
     return new Composition(concepts, forms, time, length, other);
   }
 
+  /** The same with another number of items. */
+  public Composition ofLength(int items) {
+    return new Composition(concepts, forms, time, items, water);
+  }
+
   /** The same about one concept alone. */
   public Composition about(Concept concept) {
     return new Composition(List.of(concept), forms, time, length, water);

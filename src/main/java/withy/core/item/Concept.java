@@ -1,5 +1,7 @@
 package withy.core.item;
 
+import java.util.EnumSet;
+import java.util.Set;
 import withy.core.Term;
 
 /** What an item measures, in the words of the syllabus. */
@@ -25,5 +27,27 @@ public enum Concept implements Term {
   CHART_OVER_RULE,
   LIGHT_CHARACTER,
   LIGHT_RANGE,
-  PASSAGE
+  PASSAGE;
+
+  private static final Set<Concept> SAFETY_CRITICAL =
+      EnumSet.of(
+          LATERAL_SIDE,
+          BUOYAGE_DIRECTION,
+          REGION,
+          PREFERRED_CHANNEL,
+          CARDINAL_SIDE,
+          ISOLATED_DANGER,
+          EMERGENCY_WRECK,
+          LEADING_LINE,
+          CLEARANCE,
+          CHART_OVER_RULE,
+          PASSAGE);
+
+  /**
+   * Whether an error about it puts the boat itself on the danger: these decide where she goes, the
+   * others what a mark is called or how it shows. Common practice, no source.
+   */
+  public boolean isSafetyCritical() {
+    return SAFETY_CRITICAL.contains(this);
+  }
 }

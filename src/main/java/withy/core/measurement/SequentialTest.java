@@ -1,5 +1,7 @@
 package withy.core.measurement;
 
+import withy.core.Term;
+
 /**
  * Wald's sequential probability ratio test: whether the share of right answers is nearer to that of
  * one who is ready or of one who is not, by as few answers as that needs (Wald 1945, Annals of
@@ -23,7 +25,7 @@ public record SequentialTest(
   private static final double SLACK = 1e-12;
 
   /** How far a test is. */
-  public enum Stand {
+  public enum Stand implements Term {
     READY,
     NOT_READY,
     GO_ON,

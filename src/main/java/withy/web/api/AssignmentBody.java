@@ -11,8 +11,10 @@ import withy.core.hydrography.SurveyedWater;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
 import withy.core.item.Form;
+import withy.core.response.DrillKind;
 import withy.core.response.DrillSet;
 import withy.core.scenario.TimeOfDay;
+import withy.usecase.AssignDrill;
 import withy.usecase.DrillSets;
 import withy.usecase.Reason;
 import withy.usecase.Refused;
@@ -21,29 +23,43 @@ import withy.web.Fault;
 
 /** A drill to be assigned, as it is sent. */
 record AssignmentBody(
-    String schoolClass, @Nullable String title, Composition composition, @Nullable Instant due) {
+    String schoolClass,
+    @Nullable String title,
+    Composition composition,
+    @Nullable Instant due,
+    AssignDrill.Wanted wanted) {
   private static final String BOTH = "both";
 
   static AssignmentBody read(
       Body body, DrillSets drillSets, Function<String, SurveyedWater> waters) {
     String schoolClass = body.text("class");
     String title = body.optionalText("title");
-    Instant due = due(body);
+    Instant due = moment(body, "due");
+    AssignDrill.Wanted wanted = wanted(body);
     DrillSet set = body.has("drillSet") ? drillSet(body.text("drillSet"), drillSets) : null;
     Composition composition = set == null ? composition(body, waters) : set.composition();
     body.requireNothingElse();
     String named = title == null && set != null ? set.title() : title;
-    return new AssignmentBody(schoolClass, named, composition, due);
+    return new AssignmentBody(schoolClass, named, composition, due, wanted);
   }
 
   /** RFC 3339: a moment with the offset of its clock. */
-  private static @Nullable Instant due(Body body) {
-    String text = body.optionalText("due");
+  private static @Nullable Instant moment(Body body, String field) {
+    String text = body.optionalText(field);
     try {
       return text == null ? null : OffsetDateTime.parse(text).toInstant();
     } catch (DateTimeException malformed) {
-      return body.malformed("due");
+      return body.malformed(field);
     }
+  }
+
+  private static AssignDrill.Wanted wanted(Body body) {
+    DrillKind kind =
+        body.optional("kind") == null
+            ? DrillKind.ADAPTIVE
+            : Terms.one(List.of(DrillKind.values()), body, "kind");
+    List<String> learners = body.has("learners") ? Terms.words(body, "learners") : List.of();
+    return new AssignDrill.Wanted(kind, moment(body, "opens"), learners);
   }
 
   private static DrillSet drillSet(String id, DrillSets drillSets) {

@@ -7,12 +7,16 @@ import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import withy.core.Term;
 import withy.core.mark.Practice;
+import withy.core.measurement.WilsonInterval;
 import withy.core.response.Response;
 import withy.exchange.ResponsesCsv;
 import withy.exchange.ReviewJson;
 import withy.usecase.Assignment;
 import withy.usecase.DrillSets;
+import withy.usecase.JudgeReadiness;
 import withy.usecase.SchoolClass;
 import withy.usecase.UseCases;
 import withy.web.Download;
@@ -46,6 +50,7 @@ final class ClassApi implements RouteGroup {
         Route.get("/api/classes", Role.INSTRUCTOR, this::classes),
         Route.post("/api/classes", Role.INSTRUCTOR, this::open),
         Route.get("/api/classes/{id}/review", Role.INSTRUCTOR, this::review),
+        Route.get("/api/classes/{id}/readiness", Role.INSTRUCTOR, this::readiness),
         Route.get("/api/classes/{id}/responses.csv", Role.INSTRUCTOR, this::responses),
         Route.get("/api/drill-sets", Role.INSTRUCTOR, this::drillSets),
         Route.post("/api/assignments", Role.INSTRUCTOR, this::assign));
@@ -90,7 +95,8 @@ final class ClassApi implements RouteGroup {
                 body.schoolClass(),
                 body.title(),
                 body.composition(),
-                body.due());
+                body.due(),
+                body.wanted());
     Json.answer(visit.context(), 201, Map.of("id", assigned.id()));
   }
 
@@ -98,6 +104,53 @@ final class ClassApi implements RouteGroup {
     String id = visit.context().pathParam("id");
     String json = ReviewJson.write(useCases.reviewClass().review(visit.instructor(), id)) + "\n";
     visit.context().contentType(Json.MEDIA_TYPE).result(json.getBytes(UTF_8));
+  }
+
+  private record VerdictJson(
+      String learner,
+      String nickname,
+      @Nullable String stand,
+      int right,
+      int answered,
+      int tries,
+      List<String> gate,
+      boolean ready) {
+    static VerdictJson of(JudgeReadiness.Verdict verdict) {
+      return new VerdictJson(
+          verdict.learner(),
+          verdict.nickname(),
+          verdict.stand() == null ? null : verdict.stand().id(),
+          verdict.right(),
+          verdict.answered(),
+          verdict.tries(),
+          verdict.gate().stream().map(Term::id).toList(),
+          verdict.isReady());
+    }
+  }
+
+  private record ReadinessJson(
+      List<VerdictJson> learners,
+      int ready,
+      int judged,
+      @Nullable Double lower,
+      @Nullable Double upper) {
+    static ReadinessJson of(JudgeReadiness.Readiness readiness) {
+      WilsonInterval interval = readiness.interval();
+      return new ReadinessJson(
+          readiness.learners().stream().map(VerdictJson::of).toList(),
+          readiness.ready(),
+          readiness.judged(),
+          interval == null ? null : interval.lower(),
+          interval == null ? null : interval.upper());
+    }
+  }
+
+  private void readiness(Visit visit) {
+    String id = visit.context().pathParam("id");
+    Json.answer(
+        visit.context(),
+        200,
+        ReadinessJson.of(useCases.judgeReadiness().of(visit.instructor(), id)));
   }
 
   private void responses(Visit visit) throws IOException {

@@ -9,6 +9,7 @@ import java.util.UUID;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import withy.usecase.AnswerItem;
+import withy.usecase.Assignment;
 import withy.usecase.Given;
 import withy.usecase.IssuedItem;
 import withy.usecase.ListAssignments.OwnAssignment;
@@ -39,10 +40,22 @@ final class DrillApi implements RouteGroup {
   }
 
   private record AssignmentJson(
-      String id, String title, @Nullable String due, int answered, int length) {
+      String id,
+      String title,
+      @Nullable String due,
+      int answered,
+      int length,
+      String kind,
+      @Nullable String opens) {
     static AssignmentJson of(OwnAssignment own) {
-      String due = own.due() == null ? null : own.due().toString();
-      return new AssignmentJson(own.id(), own.title(), due, own.answered(), own.length());
+      return new AssignmentJson(
+          own.id(),
+          own.title(),
+          own.due() == null ? null : own.due().toString(),
+          own.answered(),
+          own.length(),
+          own.kind().id(),
+          own.opensAt() == null ? null : own.opensAt().toString());
     }
   }
 
@@ -51,6 +64,7 @@ final class DrillApi implements RouteGroup {
     return List.of(
         Route.get("/api/assignments", Role.LEARNER, this::assignments),
         Route.get("/api/assignments/{id}/next", Role.LEARNER, this::next),
+        Route.post("/api/readiness", Role.LEARNER, this::readiness),
         Route.post("/api/responses", Role.LEARNER, this::respond));
   }
 
@@ -67,6 +81,11 @@ final class DrillApi implements RouteGroup {
     } else {
       visit.context().status(204);
     }
+  }
+
+  private void readiness(Visit visit) {
+    Assignment started = useCases.startReadiness().start(visit.learner(), "");
+    Json.answer(visit.context(), 201, Map.of("id", started.id()));
   }
 
   private void respond(Visit visit) {

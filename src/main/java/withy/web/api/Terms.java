@@ -29,6 +29,16 @@ final class Terms {
     return words;
   }
 
+  /** Texts of a field that must be there. */
+  static List<String> words(Body body, String field) {
+    JsonNode array = body.required(field);
+    List<String> words = new ArrayList<>();
+    for (JsonNode each : array) {
+      words.add(each.isTextual() ? each.textValue() : body.malformed(field));
+    }
+    return array.isArray() ? words : body.malformed(field);
+  }
+
   private static <T extends Term> T parse(List<T> known, Body body, String field, String word) {
     try {
       return Term.parse(known, word);

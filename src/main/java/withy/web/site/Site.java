@@ -11,6 +11,7 @@ import withy.web.Route;
 import withy.web.RouteGroup;
 import withy.web.pages.PageRenderer;
 import withy.web.pages.instructor.AccountPages;
+import withy.web.pages.instructor.AssignmentPages;
 import withy.web.pages.instructor.ClassPages;
 import withy.web.pages.instructor.ComposePages;
 import withy.web.pages.instructor.PlanPages;
@@ -48,6 +49,7 @@ public final class Site implements RouteGroup {
             new ClassPages(pages, useCases, drillSets),
             new ComposePages(pages, useCases, drillSets),
             new PlanPages(pages, useCases),
+            new AssignmentPages(pages, useCases),
             new ReviewPages(pages, useCases),
             new WaterPages(pages, useCases),
             new LightPages(pages),

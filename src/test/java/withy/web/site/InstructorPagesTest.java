@@ -165,7 +165,7 @@ class InstructorPagesTest {
     assertThat(instructor.one("#length").val()).isEqualTo("201");
     assertThat(instructor.one("#title").val()).isEqualTo("Round <one>");
     assertThat(instructor.page().select("input[checked]").eachAttr("value"))
-        .containsExactly("safe-water", "day");
+        .containsExactly("safe-water", "day", "adaptive");
   }
 
   @Test

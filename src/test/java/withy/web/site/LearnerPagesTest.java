@@ -76,7 +76,7 @@ class LearnerPagesTest {
   void joinsDrillsAndEndsWithWhereTheyStandInWords() {
     Visitor learner = learner("Mira");
     assertThat(learner.one("h1").text()).isEqualTo("Welcome, Mira");
-    learner.follow(".next a");
+    learner.follow(".next a.second");
     assertThat(learner.one(".drills .left").text()).isEqualTo("3 of 3 left");
     learner.follow(".drills a");
     for (int i = 1; i <= LENGTH; i++) {

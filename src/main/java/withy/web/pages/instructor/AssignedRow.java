@@ -5,4 +5,4 @@ import org.jspecify.annotations.Nullable;
 
 /** A drill that the class was asked to do. */
 public record AssignedRow(
-    String title, String done, @Nullable String due, List<ProgressRow> learners) {}
+    String id, String title, String done, @Nullable String due, List<ProgressRow> learners) {}

@@ -92,6 +92,7 @@ final class ClassViews {
     long done = progress.learners().stream().filter(each -> each.answered() >= length).count();
     Instant due = progress.assignment().due();
     return new AssignedRow(
+        progress.assignment().id(),
         title(progress),
         phrases.text("class.done-of", done, progress.learners().size()),
         due == null ? null : phrases.text("drills.due", pages.days().said(due)),

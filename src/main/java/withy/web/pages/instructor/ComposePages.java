@@ -110,7 +110,13 @@ public final class ComposePages implements RouteGroup {
     String title = typed.isEmpty() ? views.title(composition) : typed;
     return useCases
         .assignDrill()
-        .assign(visit.instructor(), id(visit), title, composition, draft.dueAt(pages.days()));
+        .assign(
+            visit.instructor(),
+            id(visit),
+            title,
+            composition,
+            draft.dueAt(pages.days()),
+            draft.wanted(pages.days()));
   }
 
   private void check(Form form, Draft draft) {
@@ -120,6 +126,9 @@ public final class ComposePages implements RouteGroup {
     if (!draft.dueFits(pages.days())) {
       form.refuse("due", text("page.compose.due-unfit"));
     }
+    if (!draft.opensFits(pages.days())) {
+      form.refuse("opens", text("page.compose.due-unfit"));
+    }
     if (!form.refused() && draft.composition().isEmpty()) {
       form.refuse("concept", text("page.compose.nothing"));
     }
@@ -128,6 +137,7 @@ public final class ComposePages implements RouteGroup {
   private void refuse(Form form, Refused refused) {
     switch (refused.reason()) {
       case NAME_UNFIT -> form.refuse("title", text("page.compose.title-unfit"));
+      case DUE_BEFORE_OPEN -> form.refuse("due", text("page.compose.due-before-open"));
       case NOTHING_TO_DRILL -> form.refuse("concept", text("page.compose.nothing"));
       default -> throw refused;
     }

@@ -19,6 +19,8 @@ public record ComposeView(
     String title,
     String due,
     String dueHint,
+    List<Choice> kinds,
+    String opens,
     String sampleSays,
     List<String> spread,
     List<Specimen> sample) {}

@@ -6,12 +6,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import withy.core.hydrography.SurveyedWater;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
 import withy.core.item.Form;
 import withy.core.mark.Practice;
+import withy.core.response.DrillKind;
 import withy.core.scenario.TimeOfDay;
 import withy.drawing.Svg;
 import withy.usecase.ComposeDrill;
@@ -71,6 +73,8 @@ final class ComposeViews {
         draft.title(),
         draft.due(),
         phrases.text("compose.due-hint", pages.days().zone()),
+        kinds(draft),
+        draft.opens(),
         phrases.text(sample.isEmpty() ? "compose.sample-none" : "compose.sample-says"),
         spread(shares),
         sample);
@@ -111,6 +115,18 @@ final class ComposeViews {
     Map<Concept, Svg> drawn = small.computeIfAbsent(practice, this::drawn);
     return composeDrill.measurable(practice, ALL).stream()
         .map(each -> concept(each, draft, drawn.get(each)))
+        .toList();
+  }
+
+  private List<Choice> kinds(Draft draft) {
+    return Stream.of(DrillKind.values())
+        .map(
+            each ->
+                new Choice(
+                    each.id(),
+                    phrases.text("compose.kind-" + each.id()),
+                    each == draft.kind(),
+                    null))
         .toList();
   }
 

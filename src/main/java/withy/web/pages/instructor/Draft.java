@@ -10,7 +10,9 @@ import withy.core.hydrography.SurveyedWater;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
 import withy.core.item.Form;
+import withy.core.response.DrillKind;
 import withy.core.scenario.TimeOfDay;
+import withy.usecase.AssignDrill;
 import withy.web.pages.Days;
 
 /**
@@ -18,6 +20,7 @@ import withy.web.pages.Days;
  *
  * @param time day, night or both
  * @param water in which all items lie; null where waters are generated
+ * @param opens when it opens, as typed
  * @param turn counts how often a sample was asked for, so that each time it is another
  */
 record Draft(
@@ -28,12 +31,15 @@ record Draft(
     String title,
     String due,
     long turn,
-    @Nullable SurveyedWater water) {
+    @Nullable SurveyedWater water,
+    DrillKind kind,
+    String opens) {
   static final String BOTH = "both";
   private static final String USUAL_LENGTH = "12";
 
   static Draft empty() {
-    return new Draft(List.of(), List.of(), BOTH, USUAL_LENGTH, "", "", 0, null);
+    return new Draft(
+        List.of(), List.of(), BOTH, USUAL_LENGTH, "", "", 0, null, DrillKind.ADAPTIVE, "");
   }
 
   static Draft of(Composition composition, String title) {
@@ -49,7 +55,9 @@ record Draft(
         title,
         "",
         0,
-        composition.water());
+        composition.water(),
+        DrillKind.ADAPTIVE,
+        "");
   }
 
   static Draft typed(withy.web.pages.Form form, @Nullable SurveyedWater water) {
@@ -61,7 +69,18 @@ record Draft(
         form.text("title"),
         form.text("due"),
         turn(form.text("turn")),
-        water);
+        water,
+        kind(form.text("kind")),
+        form.text("opens"));
+  }
+
+  /** What no form sends is taken for the usual. */
+  private static DrillKind kind(String typed) {
+    try {
+      return Term.parse(DrillKind.class, typed);
+    } catch (IllegalArgumentException none) {
+      return DrillKind.ADAPTIVE;
+    }
   }
 
   private static long turn(String typed) {
@@ -73,7 +92,7 @@ record Draft(
   }
 
   Draft turned() {
-    return new Draft(concepts, forms, time, length, title, due, turn + 1, water);
+    return new Draft(concepts, forms, time, length, title, due, turn + 1, water, kind, opens);
   }
 
   /** What it composes; empty if a field does not hold what it must. */
@@ -109,6 +128,17 @@ record Draft(
   /** Whether the due time is empty or can be read. */
   boolean dueFits(Days days) {
     return due.isEmpty() || days.read(due).isPresent();
+  }
+
+  /** Whether the time at which it opens is empty or can be read. */
+  boolean opensFits(Days days) {
+    return opens.isEmpty() || days.read(opens).isPresent();
+  }
+
+  /** How it shall be done, by the whole class. */
+  AssignDrill.Wanted wanted(Days days) {
+    Instant at = opens.isEmpty() ? null : days.read(opens).orElse(null);
+    return new AssignDrill.Wanted(kind, at, List.of());
   }
 
   /** When it is due; null when there is no hurry. */

@@ -45,6 +45,11 @@ final class Specimens {
     return new KeyedOption(text(item, given, grade.correct()), grade.correct(), behind(grade));
   }
 
+  /** An answer to an item as a person reads it. */
+  String answer(Item item, String given) {
+    return wording.text(item.answer().text(given));
+  }
+
   private String text(Item item, String given, boolean key) {
     String text = wording.text(item.answer().text(given));
     return key && item.answer() instanceof Quantity quantity

@@ -1,5 +1,6 @@
 package withy.web.pages.learner;
 
+import withy.core.response.DrillKind;
 import withy.usecase.IssuedItem;
 import withy.usecase.ListAssignments.OwnAssignment;
 import withy.wording.Wording;
@@ -11,6 +12,7 @@ record DrillNames(Wording wording) {
   }
 
   String place(OwnAssignment drill, IssuedItem issued) {
-    return wording.text("page.item.place", issued.position() + 1, drill.length());
+    String key = drill.kind() == DrillKind.READINESS ? "place-at-most" : "place";
+    return wording.text("page.item." + key, issued.position() + 1, drill.length());
   }
 }

@@ -3,10 +3,13 @@ package withy.web.pages.learner;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import withy.core.response.DrillKind;
+import withy.usecase.Assignment;
 import withy.usecase.Feedback;
 import withy.usecase.IssuedItem;
 import withy.usecase.LearnerCaller;
 import withy.usecase.ListAssignments.OwnAssignment;
+import withy.usecase.OwnStanding;
 import withy.usecase.Reason;
 import withy.usecase.Refused;
 import withy.usecase.UseCases;
@@ -38,6 +41,7 @@ public final class DrillPages implements RouteGroup {
   public List<Route> routes() {
     return List.of(
         Route.get("/drills", Role.LEARNER, this::drills),
+        Route.post("/readiness", Role.LEARNER, this::readiness),
         Route.get("/drills/{assignment}", Role.LEARNER, this::next),
         Route.get("/drills/{assignment}/items/{item}", Role.LEARNER, this::feedback));
   }
@@ -49,6 +53,7 @@ public final class DrillPages implements RouteGroup {
             useCases.openClass().of(learner).name(),
             useCases.listAssignments().of(learner),
             useCases.ownStanding().of(learner),
+            useCases.judgeReadiness().of(learner),
             clock.instant());
     pages.show(visit, "drill/drills", text("page.drills.heading"), view);
   }
@@ -59,9 +64,22 @@ public final class DrillPages implements RouteGroup {
     if (item.isPresent()) {
       itemPage.show(visit, assignment, item.get());
     } else {
-      EndView view = drills.end(assignment, useCases.ownStanding().of(visit.learner()));
+      EndView view = end(visit.learner(), assignment);
       pages.show(visit, "drill/end", view.heading(), view);
     }
+  }
+
+  private EndView end(LearnerCaller learner, OwnAssignment assignment) {
+    List<OwnStanding.Standing> standing = useCases.ownStanding().of(learner);
+    return assignment.kind() == DrillKind.READINESS
+        ? drills.judged(assignment, standing, useCases.judgeReadiness().of(learner))
+        : drills.end(assignment, standing);
+  }
+
+  private void readiness(Visit visit) {
+    Assignment started =
+        useCases.startReadiness().start(visit.learner(), text("page.readiness.title"));
+    visit.goTo("/drills/" + started.id());
   }
 
   private void feedback(Visit visit) {

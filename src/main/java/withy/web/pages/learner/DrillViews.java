@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import withy.core.response.DrillKind;
+import withy.usecase.JudgeReadiness.Verdict;
 import withy.usecase.ListAssignments.OwnAssignment;
 import withy.usecase.OwnStanding.Standing;
 import withy.usecase.OwnStanding.State;
@@ -16,15 +18,21 @@ final class DrillViews {
   private final PageRenderer pages;
   private final Wording wording;
   private final DrillNames names;
+  private final VerdictWords verdicts;
 
   DrillViews(PageRenderer pages) {
     this.pages = pages;
     this.wording = pages.wording();
     this.names = new DrillNames(wording);
+    this.verdicts = new VerdictWords(wording);
   }
 
   DrillsView drills(
-      String schoolClass, List<OwnAssignment> drills, List<Standing> standing, Instant now) {
+      String schoolClass,
+      List<OwnAssignment> drills,
+      List<Standing> standing,
+      Verdict readiness,
+      Instant now) {
     List<DrillRow> rows = drills.stream().map(each -> row(each, now)).toList();
     DrillRow wall =
         drills.stream()
@@ -33,13 +41,26 @@ final class DrillViews {
             .map(each -> row(each, now))
             .orElse(null);
     String listed = drills.stream().map(OwnAssignment::id).collect(Collectors.joining(" "));
-    return new DrillsView(schoolClass, wall, rows, listed, groups(standing));
+    return new DrillsView(
+        schoolClass, wall, rows, listed, groups(standing), verdicts.said(readiness));
   }
 
   private DrillRow row(OwnAssignment drill, Instant now) {
     int left = drill.length() - drill.answered();
-    String rest = left == 0 ? wording.text("page.drills.done") : text("left", left, drill.length());
-    return new DrillRow(drill.id(), names.title(drill), rest, due(drill, left, now));
+    String rest = left == 0 ? wording.text("page.drills.done") : left(drill, left);
+    Instant opens = drill.opensAt();
+    return new DrillRow(
+        drill.id(),
+        names.title(drill),
+        rest,
+        due(drill, left, now),
+        opens == null ? null : text("opens", pages.days().said(opens)));
+  }
+
+  private String left(OwnAssignment drill, int left) {
+    return drill.kind() == DrillKind.READINESS
+        ? text("left-at-most", left)
+        : text("left", left, drill.length());
   }
 
   private @Nullable String due(OwnAssignment drill, int left, Instant now) {
@@ -48,6 +69,12 @@ final class DrillViews {
       return null;
     }
     return text(due.isBefore(now) ? "over" : "due", pages.days().said(due));
+  }
+
+  /** The end of a readiness drill, with what it found. */
+  EndView judged(OwnAssignment drill, List<Standing> standing, Verdict readiness) {
+    return new EndView(
+        wording.text("page.readiness.ended"), verdicts.said(readiness), groups(standing));
   }
 
   EndView end(OwnAssignment drill, List<Standing> standing) {

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
  * The learner's home: drills, and where they stand.
  *
  * @param wall an item that waits on the wall of the room; null for none
+ * @param readiness what the latest readiness drill found
  * @param listed the ids of all drills, by which a script sees that another came
  */
 public record DrillsView(
@@ -14,4 +15,5 @@ public record DrillsView(
     @Nullable DrillRow wall,
     List<DrillRow> drills,
     String listed,
-    List<StandingGroup> standing) {}
+    List<StandingGroup> standing,
+    String readiness) {}

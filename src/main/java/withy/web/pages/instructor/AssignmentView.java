@@ -1,0 +1,44 @@
+package withy.web.pages.instructor;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One assignment, for its instructor.
+ *
+ * @param readiness of a readiness drill, the class in one sentence; null of others
+ * @param items of a fixed drill, to talk over; none of others
+ */
+public record AssignmentView(
+    String id,
+    String schoolClass,
+    String className,
+    String title,
+    String kind,
+    List<String> facts,
+    @Nullable String readiness,
+    List<DoneRow> learners,
+    List<TalkItem> items) {
+  /**
+   * How far one learner is.
+   *
+   * @param judged what a readiness drill found; null of others
+   * @param due for this learner, as a field holds it
+   */
+  public record DoneRow(
+      String id,
+      String nickname,
+      String answered,
+      String last,
+      @Nullable String judged,
+      @Nullable String extended,
+      String due) {}
+
+  /**
+   * One item that everybody answered.
+   *
+   * @param number from 1
+   * @param counts a line for each answer
+   */
+  public record TalkItem(int number, Specimen specimen, String base, List<String> counts) {}
+}
