@@ -2,6 +2,7 @@ package withy.store;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -77,16 +78,18 @@ final class SumsTable {
     row(handle, stored.learner())
         .ifPresent(
             row -> {
-              Response response = stored.response();
-              LearnerSums before = row.isCurrent() ? row.sums() : null;
-              boolean isNext =
-                  before != null
-                      && (before.last() == null || before.last().isBefore(response.answeredAt()));
-              write(
-                  handle,
-                  stored.learner(),
-                  isNext ? before.plus(response) : recount(handle, row.learner(), row.nickname()));
+              LearnerSums kept = row.isCurrent() ? row.sums() : null;
+              LearnerSums sums =
+                  kept != null && isNext(kept, stored.response())
+                      ? kept.plus(stored.response())
+                      : recount(handle, row.learner(), row.nickname());
+              write(handle, stored.learner(), sums);
             });
+  }
+
+  private static boolean isNext(LearnerSums kept, Response response) {
+    Instant last = kept.last();
+    return last == null || last.isBefore(response.answeredAt());
   }
 
   private static Optional<Row> row(Handle handle, String learner) {
