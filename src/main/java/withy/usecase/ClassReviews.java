@@ -25,15 +25,25 @@ public final class ClassReviews {
     this.responses = responses;
   }
 
-  private record Reviewed(Responses.Stand stand, Review review) {}
+  private record Reviewed(Responses.Stand stand, Review review, List<LearnerSums> sums) {
+    Reviewed {
+      sums = List.copyOf(sums);
+    }
+  }
 
   /** The review of a class as it stands. */
   Review of(String schoolClass) {
+    return reviewed(schoolClass).review();
+  }
+
+  /** What the answers add up to of those who answered, by nickname. */
+  List<LearnerSums> sums(String schoolClass) {
+    return reviewed(schoolClass).sums();
+  }
+
+  private Reviewed reviewed(String schoolClass) {
     Responses.Stand stand = responses.stand(schoolClass);
-    return reviews
-        .asMap()
-        .compute(schoolClass, (id, before) -> renewed(id, stand, before))
-        .review();
+    return reviews.asMap().compute(schoolClass, (id, before) -> renewed(id, stand, before));
   }
 
   private Reviewed renewed(String id, Responses.Stand stand, @Nullable Reviewed before) {
@@ -41,7 +51,7 @@ public final class ClassReviews {
       return before;
     }
     List<LearnerSums> sums = responses.sums(id);
-    return new Reviewed(stand, Review.ofSums(sums, sums.size()));
+    return new Reviewed(stand, Review.ofSums(sums, sums.size()), sums);
   }
 
   /** The ids of those of a class who have answered anything. */

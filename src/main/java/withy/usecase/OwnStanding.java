@@ -27,7 +27,8 @@ public final class OwnStanding {
     private static final double UNKNOWN = 0.4;
     private static final int ANSWERS = 2;
 
-    static State of(LearnerState state) {
+    /** How well by a state. */
+    public static State of(LearnerState state) {
       if (state.knows() < UNKNOWN) {
         return NOT_YET;
       }

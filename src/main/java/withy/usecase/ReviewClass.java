@@ -1,10 +1,14 @@
 package withy.usecase;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
+import withy.core.measurement.ClassRate;
+import withy.core.measurement.LearnerSums;
+import withy.core.measurement.Need;
 import withy.core.measurement.Review;
 import withy.core.response.Response;
 
@@ -72,5 +76,72 @@ public final class ReviewClass {
     Composition drill = new Composition(List.of(concept), List.of(), null, FOLLOW_UP_LENGTH);
     ComposeDrill.requireItems(found.practice(), drill);
     return drill;
+  }
+
+  /**
+   * What the class needs, the most needed first.
+   *
+   * @throws Refused UNKNOWN_CLASS
+   */
+  public List<Need> needs(InstructorCaller instructor, String classId) {
+    String id = openClass.of(instructor, classId).id();
+    return Need.of(reviews.of(id), reviews.sums(id));
+  }
+
+  /**
+   * The error rates with which the class began, by concept.
+   *
+   * @throws Refused UNKNOWN_CLASS
+   */
+  public Map<String, ClassRate> beginnings(InstructorCaller instructor, String classId) {
+    List<LearnerSums> sums = reviews.sums(openClass.of(instructor, classId).id());
+    return Need.beginnings(sums, sums.size());
+  }
+
+  /**
+   * What the answers of one learner of a class add up to.
+   *
+   * @throws Refused UNKNOWN_CLASS, UNKNOWN_LEARNER
+   */
+  public LearnerSums learner(InstructorCaller instructor, String classId, String learner) {
+    Learner found = member(openClass.of(instructor, classId).id(), learner);
+    return reviews.sums(found.schoolClass()).stream()
+        .filter(each -> each.learner().equals(found.nickname()))
+        .findFirst()
+        .orElse(LearnerSums.none(found.nickname()));
+  }
+
+  private Learner member(String schoolClass, String learner) {
+    return learners.of(schoolClass).stream()
+        .filter(each -> each.id().equals(learner))
+        .findFirst()
+        .orElseThrow(() -> new Refused(Reason.UNKNOWN_LEARNER));
+  }
+
+  /**
+   * The ids of the learners of a class by nickname.
+   *
+   * @throws Refused UNKNOWN_CLASS
+   */
+  public Map<String, String> ids(InstructorCaller instructor, String classId) {
+    Map<String, String> ids = new LinkedHashMap<>();
+    learners
+        .of(openClass.of(instructor, classId).id())
+        .forEach(each -> ids.put(each.nickname(), each.id()));
+    return ids;
+  }
+
+  /**
+   * The ids of those who most likely do not know a concept.
+   *
+   * @throws Refused UNKNOWN_CLASS
+   */
+  public List<String> inNeed(InstructorCaller instructor, String classId, Concept concept) {
+    Map<String, String> ids = ids(instructor, classId);
+    return review(instructor, classId).learners().stream()
+        .filter(each -> each.concept().equals(concept.id()) && each.needsHelp())
+        .map(each -> ids.getOrDefault(each.learner(), ""))
+        .filter(each -> !each.isEmpty())
+        .toList();
   }
 }

@@ -14,6 +14,7 @@ import withy.web.pages.instructor.AccountPages;
 import withy.web.pages.instructor.AssignmentPages;
 import withy.web.pages.instructor.ClassPages;
 import withy.web.pages.instructor.ComposePages;
+import withy.web.pages.instructor.LearnerPages;
 import withy.web.pages.instructor.PlanPages;
 import withy.web.pages.instructor.ReviewPages;
 import withy.web.pages.learner.AnswerPages;
@@ -51,6 +52,7 @@ public final class Site implements RouteGroup {
             new PlanPages(pages, useCases),
             new AssignmentPages(pages, useCases),
             new ReviewPages(pages, useCases),
+            new LearnerPages(pages, useCases),
             new WaterPages(pages, useCases),
             new LightPages(pages),
             new MarkPages(pages),

@@ -7,6 +7,8 @@ import withy.core.Term;
 import withy.core.hydrography.SurveyedWater;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
+import withy.core.response.DrillKind;
+import withy.usecase.AssignDrill;
 import withy.usecase.Assignment;
 import withy.usecase.DrillSets;
 import withy.usecase.ListWaters;
@@ -45,7 +47,8 @@ public final class ComposePages implements RouteGroup {
         Route.get("/classes/{id}/compose", Role.INSTRUCTOR, this::begin),
         Route.post("/classes/{id}/compose", Role.INSTRUCTOR, this::compose),
         Route.post("/classes/{id}/assign/{set}", Role.INSTRUCTOR, this::assignAtOnce),
-        Route.get("/classes/{id}/follow-up", Role.INSTRUCTOR, this::followUp));
+        Route.get("/classes/{id}/follow-up", Role.INSTRUCTOR, this::followUp),
+        Route.post("/classes/{id}/follow-up", Role.INSTRUCTOR, this::followUpAtOnce));
   }
 
   private void begin(Visit visit) {
@@ -76,6 +79,29 @@ public final class ComposePages implements RouteGroup {
     String name = pages.wording().name(concept);
     Draft draft = Draft.of(composition, text("page.compose.follow-up-title", name));
     show(visit, draft, text("page.compose.follow-up", name));
+  }
+
+  /** Assigns that drill in one press, to the class or to those who need it. */
+  private void followUpAtOnce(Visit visit) {
+    Form form = Form.of(visit);
+    Concept concept = concept(form.text("concept"));
+    List<String> needing =
+        switch (form.text("to")) {
+          case "needing" -> useCases.reviewClass().inNeed(visit.instructor(), id(visit), concept);
+          case "learner" -> List.of(form.text("learner"));
+          default -> List.of();
+        };
+    Assignment assigned =
+        useCases
+            .assignDrill()
+            .assign(
+                visit.instructor(),
+                id(visit),
+                text("page.compose.follow-up-title", pages.wording().name(concept)),
+                useCases.reviewClass().followUp(visit.instructor(), id(visit), concept),
+                null,
+                new AssignDrill.Wanted(DrillKind.ADAPTIVE, null, needing));
+    visit.goTo("/classes/" + id(visit) + "?assigned=" + assigned.id());
   }
 
   private void show(Visit visit, Draft draft, @Nullable String why) {

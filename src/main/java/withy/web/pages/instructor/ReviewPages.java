@@ -1,7 +1,8 @@
 package withy.web.pages.instructor;
 
 import java.util.List;
-import withy.core.measurement.Review;
+import withy.usecase.InstructorCaller;
+import withy.usecase.ReviewClass;
 import withy.usecase.SchoolClass;
 import withy.usecase.UseCases;
 import withy.web.Role;
@@ -30,9 +31,17 @@ public final class ReviewPages implements RouteGroup {
   private void review(Visit visit) {
     String id = visit.context().pathParam("id");
     SchoolClass shown = useCases.openClass().of(visit.instructor(), id);
-    Review review = useCases.reviewClass().review(visit.instructor(), id);
-    List<String> silent = useCases.reviewClass().silent(visit.instructor(), id);
+    ReviewClass reviewClass = useCases.reviewClass();
+    InstructorCaller instructor = visit.instructor();
+    ReviewViews.Reviewed reviewed =
+        new ReviewViews.Reviewed(
+            shown,
+            reviewClass.review(instructor, id),
+            reviewClass.silent(instructor, id),
+            reviewClass.needs(instructor, id),
+            reviewClass.beginnings(instructor, id),
+            reviewClass.ids(instructor, id));
     String title = pages.wording().text("page.review.title", shown.name());
-    pages.show(visit, "review/review", title, views.review(shown, review, silent));
+    pages.show(visit, "review/review", title, views.review(reviewed));
   }
 }

@@ -3,12 +3,30 @@ package withy.web.pages.instructor;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** What the responses of a class say. */
+/**
+ * What the responses of a class say, and what to do about it.
+ *
+ * @param teach what to teach next; null where nobody is in need
+ * @param people of the class who answered, each with a page of their own
+ * @param groups who could share a boat in the practical, a line each
+ */
 public record ReviewView(
     String schoolClass,
     String className,
     String base,
     @Nullable String silent,
+    @Nullable TeachNext teach,
     List<ConceptRow> concepts,
+    List<Choice> people,
     List<LearnerRows> learners,
-    List<ConfusionRow> confusions) {}
+    List<String> groups,
+    List<ConfusionRow> confusions) {
+  /**
+   * What most of the class needs.
+   *
+   * @param why in one sentence
+   * @param needing how many most likely do not know it; 0 where nobody stands out
+   */
+  public record TeachNext(
+      String concept, String name, String why, int needing, List<String> others) {}
+}

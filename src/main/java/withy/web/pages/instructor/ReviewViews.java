@@ -1,9 +1,12 @@
 package withy.web.pages.instructor;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import withy.core.Term;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
@@ -12,6 +15,8 @@ import withy.core.measurement.ClassRate;
 import withy.core.measurement.ConceptError;
 import withy.core.measurement.Confusion;
 import withy.core.measurement.LearnerState;
+import withy.core.measurement.Need;
+import withy.core.measurement.PracticalGroup;
 import withy.core.measurement.Review;
 import withy.usecase.ComposeDrill;
 import withy.usecase.SchoolClass;
@@ -20,6 +25,14 @@ import withy.wording.Wording;
 /** Puts the review of a class into words and plots; every figure is the review's own. */
 final class ReviewViews {
   private static final int SAMPLES = 2;
+  private static final int OTHERS = 2;
+
+  /** Below one learner expected in need there is nothing to teach the class. */
+  private static final double LEAST_NEED = 1;
+
+  /** Learners that a training boat takes, common practice, no source. */
+  private static final int BOAT = 4;
+
   private static final long SAMPLE_SEED = 1;
 
   private final Phrases phrases;
@@ -34,7 +47,19 @@ final class ReviewViews {
     this.composeDrill = composeDrill;
   }
 
-  ReviewView review(SchoolClass shown, Review review, List<String> silent) {
+  /** What a page of a review is made from. */
+  record Reviewed(
+      SchoolClass shown,
+      Review review,
+      List<String> silent,
+      List<Need> needs,
+      Map<String, ClassRate> beginnings,
+      Map<String, String> ids) {}
+
+  ReviewView review(Reviewed from) {
+    SchoolClass shown = from.shown();
+    Review review = from.review();
+    List<String> silent = from.silent();
     int all = review.classSize() + silent.size();
     int answers = review.concepts().stream().mapToInt(each -> each.rate().answers()).sum();
     return new ReviewView(
@@ -42,15 +67,69 @@ final class ReviewViews {
         shown.name(),
         phrases.text("review.class-base", review.classSize(), all, answers),
         silent.isEmpty() ? null : phrases.text("review.silent", String.join(", ", silent)),
-        review.concepts().stream().map(each -> concept(shown, review, each)).toList(),
-        learners(review),
+        teach(from),
+        review.concepts().stream().map(each -> concept(from, each)).toList(),
+        people(from),
+        learners(review, from.ids()),
+        groups(review),
         review.confusions().stream()
             .filter(Confusion::listed)
             .map(each -> confusion(shown.practice(), each))
             .toList());
   }
 
-  private ConceptRow concept(SchoolClass shown, Review review, ConceptError error) {
+  private ReviewView.@Nullable TeachNext teach(Reviewed from) {
+    if (from.needs().isEmpty() || from.needs().get(0).expected() < LEAST_NEED) {
+      return null;
+    }
+    Need most = from.needs().get(0);
+    List<String> others =
+        from.needs().stream()
+            .skip(1)
+            .limit(OTHERS)
+            .filter(each -> each.expected() >= LEAST_NEED)
+            .map(each -> phrases.text("review.then", phrases.concept(each.concept()), need(each)))
+            .toList();
+    int needing =
+        (int)
+            from.review().learners().stream()
+                .filter(each -> each.concept().equals(most.concept()) && each.needsHelp())
+                .count();
+    return new ReviewView.TeachNext(
+        most.concept(),
+        phrases.concept(most.concept()),
+        phrases.text("review.teach-why", need(most), most.heard()),
+        needing,
+        others);
+  }
+
+  private String need(Need need) {
+    return phrases.text(
+        "review.need", phrases.decimal(need.expected()), phrases.decimal(need.deviation()));
+  }
+
+  private static List<Choice> people(Reviewed from) {
+    return from.review().learners().stream()
+        .map(LearnerState::learner)
+        .distinct()
+        .map(each -> new Choice(from.ids().getOrDefault(each, ""), each, false, null))
+        .toList();
+  }
+
+  private List<String> groups(Review review) {
+    return PracticalGroup.of(review, BOAT).stream()
+        .map(
+            each ->
+                phrases.text(
+                    each.needs().isEmpty() ? "review.group-none" : "review.group",
+                    String.join(", ", each.learners()),
+                    each.needs().stream().map(phrases::concept).collect(joining(", "))))
+        .toList();
+  }
+
+  private ConceptRow concept(Reviewed from, ConceptError error) {
+    SchoolClass shown = from.shown();
+    Review review = from.review();
     return new ConceptRow(
         error.concept(),
         phrases.concept(error.concept()),
@@ -58,10 +137,23 @@ final class ReviewViews {
         phrases.verdict(error),
         phrases.base(error, review.classSize()),
         phrases.behind(error),
-        figures(error.rate()),
+        figures(error, from),
         error.rate().wide() ? phrases.text("review.wide") : null,
         help(review, error.concept()),
         samples(shown.practice(), error.concept()));
+  }
+
+  private List<Figure> figures(ConceptError error, Reviewed from) {
+    ClassRate rate = error.rate();
+    List<Figure> figures = new ArrayList<>(figures(rate));
+    ClassRate begun = from.beginnings().get(error.concept());
+    if (begun != null) {
+      figures.add(share("begun", begun.mean()));
+    }
+    from.needs().stream()
+        .filter(each -> each.concept().equals(error.concept()))
+        .forEach(each -> figures.add(figure("need", need(each), each.expected())));
+    return figures;
   }
 
   private List<Figure> figures(ClassRate rate) {
@@ -105,7 +197,7 @@ final class ReviewViews {
         .toList();
   }
 
-  private List<LearnerRows> learners(Review review) {
+  private List<LearnerRows> learners(Review review, Map<String, String> ids) {
     Map<String, List<UnknownRow>> rows = new LinkedHashMap<>();
     for (LearnerState each : review.learners()) {
       if (each.needsHelp()) {
@@ -113,7 +205,10 @@ final class ReviewViews {
       }
     }
     return rows.entrySet().stream()
-        .map(each -> new LearnerRows(each.getKey(), each.getValue()))
+        .map(
+            each ->
+                new LearnerRows(
+                    ids.getOrDefault(each.getKey(), ""), each.getKey(), each.getValue()))
         .toList();
   }
 

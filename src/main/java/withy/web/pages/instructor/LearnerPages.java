@@ -1,0 +1,88 @@
+package withy.web.pages.instructor;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import withy.core.measurement.ConceptSums;
+import withy.core.measurement.LearnerState;
+import withy.core.measurement.LearnerSums;
+import withy.core.measurement.RapidAnswers;
+import withy.usecase.OwnStanding;
+import withy.usecase.SchoolClass;
+import withy.usecase.UseCases;
+import withy.web.Role;
+import withy.web.Route;
+import withy.web.RouteGroup;
+import withy.web.Visit;
+import withy.web.pages.PageRenderer;
+
+/** The page of a learner, which an instructor talks over with them; it compares nobody. */
+public final class LearnerPages implements RouteGroup {
+  private final PageRenderer pages;
+  private final UseCases useCases;
+  private final Phrases phrases;
+
+  public LearnerPages(PageRenderer pages, UseCases useCases) {
+    this.pages = pages;
+    this.useCases = useCases;
+    this.phrases = new Phrases(pages.wording());
+  }
+
+  @Override
+  public List<Route> routes() {
+    return List.of(Route.get("/classes/{id}/learners/{learner}", Role.INSTRUCTOR, this::show));
+  }
+
+  private void show(Visit visit) {
+    String id = visit.context().pathParam("id");
+    String learner = visit.context().pathParam("learner");
+    SchoolClass own = useCases.openClass().of(visit.instructor(), id);
+    LearnerSums sums = useCases.reviewClass().learner(visit.instructor(), id, learner);
+    List<LearnerState> states =
+        useCases.reviewClass().review(visit.instructor(), id).learners().stream()
+            .filter(each -> each.learner().equals(sums.learner()))
+            .sorted(Comparator.comparingDouble(LearnerState::knows))
+            .toList();
+    LearnerView view =
+        new LearnerView(
+            own.id(),
+            own.name(),
+            learner,
+            sums.learner(),
+            phrases.text("learner.base", sums.right(), sums.answers()),
+            effort(sums),
+            rows(states, sums));
+    pages.show(visit, "review/learner", view.nickname(), view);
+  }
+
+  private @Nullable String effort(LearnerSums sums) {
+    int slow = sums.answers() - sums.rapid();
+    boolean little = sums.answers() > 0 && slow < RapidAnswers.EFFORT * sums.answers();
+    return little ? phrases.text("learner.rapid", sums.rapid(), sums.answers()) : null;
+  }
+
+  private List<LearnerView.StandsRow> rows(List<LearnerState> states, LearnerSums sums) {
+    List<LearnerView.StandsRow> rows = new ArrayList<>();
+    for (LearnerState each : states) {
+      ConceptSums concept = sums.concepts().get(each.concept());
+      if (concept != null) {
+        rows.add(row(each, concept));
+      }
+    }
+    return rows;
+  }
+
+  private LearnerView.StandsRow row(LearnerState state, ConceptSums sums) {
+    String belief = state.needsHelp() ? state.namedMisconception() : null;
+    return new LearnerView.StandsRow(
+        state.concept(),
+        phrases.concept(state.concept()),
+        phrases.text("standing." + OwnStanding.State.of(state).id()),
+        phrases.percent(state.knows()),
+        Phrases.exact(state.knows()),
+        phrases.text("assignment.item-base", sums.answers() - sums.errors(), sums.answers()),
+        phrases.text(sums.begunRight() ? "learner.began-right" : "learner.began-wrong"),
+        belief == null ? null : phrases.belief(belief));
+  }
+}
