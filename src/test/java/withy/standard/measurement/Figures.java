@@ -11,13 +11,13 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 
 /** Published figures; the first line of each file names the document. */
-final class Figures {
+public final class Figures {
   private static final CSVFormat FORMAT =
       CSVFormat.RFC4180.builder().setCommentMarker('#').setHeader().setSkipHeaderRecord(true).get();
 
   private Figures() {}
 
-  static List<CSVRecord> of(String file) {
+  public static List<CSVRecord> of(String file) {
     try (Reader reader =
         new InputStreamReader(
             Objects.requireNonNull(Figures.class.getResourceAsStream(file), file),
@@ -28,7 +28,7 @@ final class Figures {
     }
   }
 
-  static double number(CSVRecord row, String column) {
+  public static double number(CSVRecord row, String column) {
     return Double.parseDouble(row.get(column));
   }
 }
