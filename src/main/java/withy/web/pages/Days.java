@@ -42,6 +42,11 @@ public final class Days {
     return shortDay.format(date);
   }
 
+  /** The first minute of a day, as a field for day and time holds it. */
+  public String startOf(LocalDate day) {
+    return day.atStartOfDay().toString();
+  }
+
   /** The last minute of a day, as a field for day and time holds it. */
   public String endOf(LocalDate date) {
     return date.atTime(23, 59).toString();

@@ -1,12 +1,14 @@
 package withy.web.pages.instructor;
 
 import java.util.List;
+import withy.core.response.DrillKind;
 
 /**
  * A session of a course.
  *
  * @param title of the drill that it turns into
  * @param concepts of that drill; empty for all
+ * @param opens as a field for day and time holds it
  * @param due as a field for day and time holds it
  */
 public record PlanRow(
@@ -18,4 +20,6 @@ public record PlanRow(
     String title,
     List<String> concepts,
     int length,
+    DrillKind kind,
+    String opens,
     String due) {}

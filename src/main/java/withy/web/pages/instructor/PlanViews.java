@@ -10,6 +10,7 @@ import withy.core.course.Purpose;
 import withy.core.course.Session;
 import withy.core.course.Theme;
 import withy.core.item.Concept;
+import withy.core.response.DrillKind;
 import withy.usecase.ListWaters.Listed;
 import withy.usecase.SchoolClass;
 import withy.web.pages.Days;
@@ -70,6 +71,8 @@ final class PlanViews {
         phrases.text("plan.title", purpose, days.shortDay(session.on())),
         session.concepts().stream().map(Term::id).toList(),
         length(session),
+        session.purpose() == Purpose.READINESS ? DrillKind.READINESS : DrillKind.ADAPTIVE,
+        days.startOf(session.on()),
         days.endOf(session.on()));
   }
 
