@@ -46,7 +46,7 @@ public record PracticalGroup(List<String> learners, List<String> needs) {
     List<String> rest = new ArrayList<>(needs.keySet());
     for (int from = 0; from < rest.size(); from += most) {
       List<String> members = rest.subList(from, Math.min(rest.size(), from + most));
-      groups.add(new PracticalGroup(members, List.of()));
+      groups.add(new PracticalGroup(members, shared(members, needs)));
     }
     return List.copyOf(groups);
   }

@@ -23,7 +23,7 @@ public record AssignmentView(
    * How far one learner is.
    *
    * @param judged what a readiness drill found; null of others
-   * @param due for this learner, as a field holds it
+   * @param extended until when it is for this learner alone; empty where it is as for all
    */
   public record DoneRow(
       String id,
@@ -31,8 +31,7 @@ public record AssignmentView(
       String answered,
       String last,
       @Nullable String judged,
-      @Nullable String extended,
-      String due) {}
+      String extended) {}
 
   /**
    * One item that everybody answered.

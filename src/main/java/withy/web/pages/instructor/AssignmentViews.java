@@ -92,8 +92,7 @@ final class AssignmentViews {
             : phrases.text("class.answered-of", learner.answered(), shown.composition().length()),
         last(last, due),
         readiness == null ? null : judged(learner, readiness),
-        extended == null ? null : pages.days().said(extended),
-        due == null ? "" : pages.days().typed(due));
+        extended == null ? "" : pages.days().said(extended));
   }
 
   private String last(@Nullable Instant last, @Nullable Instant due) {

@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * What the responses of a class say, and what to do about it.
  *
- * @param teach what to teach next; null where nobody is in need
+ * @param teach what to teach next; null where nobody has answered
  * @param people of the class who answered, each with a page of their own
  * @param groups who could share a boat in the practical, a line each
  */

@@ -27,7 +27,7 @@ final class ReviewViews {
   private static final int SAMPLES = 2;
   private static final int OTHERS = 2;
 
-  /** Below one learner expected in need there is nothing to teach the class. */
+  /** Below one learner expected in need a concept is not named as what comes after. */
   private static final double LEAST_NEED = 1;
 
   /** Learners that a training boat takes, common practice, no source. */
@@ -79,7 +79,7 @@ final class ReviewViews {
   }
 
   private ReviewView.@Nullable TeachNext teach(Reviewed from) {
-    if (from.needs().isEmpty() || from.needs().get(0).expected() < LEAST_NEED) {
+    if (from.needs().isEmpty()) {
       return null;
     }
     Need most = from.needs().get(0);
