@@ -6,6 +6,9 @@ ALTER TABLE assignment ADD COLUMN opens_at TIMESTAMP(9) WITH TIME ZONE;
 
 ALTER TABLE assignment ADD COLUMN seed BIGINT DEFAULT 0 NOT NULL;
 
+-- Whether a learner began it alone: then it is no drill of the class.
+ALTER TABLE assignment ADD COLUMN own BOOLEAN DEFAULT FALSE NOT NULL;
+
 -- Whom a drill is for; nobody here: the whole class.
 CREATE TABLE assignment_learner (
   assignment CHAR(32) NOT NULL REFERENCES assignment (id),

@@ -53,9 +53,9 @@ final class AssignmentTable implements Assignments {
         .createUpdate(
             """
                     INSERT INTO assignment (id, school_class, title, concepts, forms, time_of_day,
-                      item_count, due, assigned_at, water_file, kind, opens_at, seed)
+                      item_count, due, assigned_at, water_file, kind, opens_at, seed, own)
                     VALUES (:id, :class, :title, :concepts, :forms, :time, :count, :due,
-                      :assignedAt, :waterFile, :kind, :opensAt, :seed)
+                      :assignedAt, :waterFile, :kind, :opensAt, :seed, :own)
                     """)
         .bind("id", added.id())
         .bind("class", added.schoolClass())
@@ -70,6 +70,7 @@ final class AssignmentTable implements Assignments {
         .bind("kind", added.terms().kind().id())
         .bind("opensAt", added.terms().opensAt())
         .bind("seed", added.terms().seed())
+        .bind("own", added.terms().own())
         .execute();
     TermsTable.insert(handle, added);
   }

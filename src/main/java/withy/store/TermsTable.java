@@ -47,6 +47,7 @@ final class TermsTable {
         Moments.readOptional(row, "opens_at"),
         row.getLong("seed"),
         List.of(),
+        row.getBoolean("own"),
         Map.of());
   }
 
@@ -69,6 +70,7 @@ final class TermsTable {
         .bind("assignment", assignment.id())
         .map((row, context) -> extensions.put(row.getString("learner"), Moments.read(row, "due")))
         .list();
-    return new DrillTerms(plain.kind(), plain.opensAt(), plain.seed(), learners, extensions);
+    return new DrillTerms(
+        plain.kind(), plain.opensAt(), plain.seed(), learners, plain.own(), extensions);
   }
 }

@@ -171,14 +171,17 @@ public final class AssignDrill {
   }
 
   /**
-   * How far the class is with its assignments, the newest first.
+   * How far the class is with its assignments, the newest first; without what learners began alone.
    *
    * @throws Refused UNKNOWN_CLASS
    */
   public List<Progress> progress(InstructorCaller instructor, String classId) {
     SchoolClass found = openClass.of(instructor, classId);
     List<Learner> all = learners.of(found.id());
-    return assignments.of(found.id()).stream().map(each -> progress(each, all)).toList();
+    return assignments.of(found.id()).stream()
+        .filter(each -> !each.terms().own())
+        .map(each -> progress(each, all))
+        .toList();
   }
 
   private Progress progress(Assignment assignment, List<Learner> all) {

@@ -14,6 +14,7 @@ import withy.core.response.DrillKind;
  * @param opensAt before which nobody is given an item; null: at once
  * @param seed from which the items of a fixed drill are drawn
  * @param learners ids of those whom it is for; empty: the whole class
+ * @param own whether a learner began it alone
  * @param extensions later due times, by learner's id
  */
 public record DrillTerms(
@@ -21,6 +22,7 @@ public record DrillTerms(
     @Nullable Instant opensAt,
     long seed,
     List<String> learners,
+    boolean own,
     Map<String, Instant> extensions) {
   /** Adaptive, at once, for the whole class. */
   public static final DrillTerms USUAL = of(DrillKind.ADAPTIVE, null, 0, List.of());
@@ -33,7 +35,12 @@ public record DrillTerms(
   /** Terms without extensions. */
   static DrillTerms of(
       DrillKind kind, @Nullable Instant opensAt, long seed, List<String> learners) {
-    return new DrillTerms(kind, opensAt, seed, learners, Map.of());
+    return new DrillTerms(kind, opensAt, seed, learners, false, Map.of());
+  }
+
+  /** Terms of a drill that a learner begins alone. */
+  static DrillTerms own(DrillKind kind, String learner) {
+    return new DrillTerms(kind, null, 0, List.of(learner), true, Map.of());
   }
 
   boolean isFor(String learner) {

@@ -54,7 +54,7 @@ public final class StartReadiness {
             List.of(),
             null,
             SequentialTest.USUAL.most());
-    DrillTerms terms = DrillTerms.of(DrillKind.READINESS, null, 0, List.of(learner.id()));
+    DrillTerms terms = DrillTerms.own(DrillKind.READINESS, learner.id());
     Assignment started =
         new Assignment(secrets.id(), own.id(), Names.title(title), all, null, now, null, terms);
     assignments.add(started);
@@ -64,14 +64,14 @@ public final class StartReadiness {
   private @Nullable Assignment latest(LearnerCaller learner) {
     return assignments.of(learner.schoolClass()).stream()
         .filter(each -> each.terms().kind() == DrillKind.READINESS)
-        .filter(each -> each.terms().learners().equals(List.of(learner.id())))
+        .filter(each -> each.terms().own() && each.terms().isFor(learner.id()))
         .findFirst()
         .orElse(null);
   }
 
   private static List<Concept> concepts(Practice practice, List<Assignment> drills) {
     List<Concept> asked = new ArrayList<>();
-    for (Assignment each : drills) {
+    for (Assignment each : drills.stream().filter(drill -> !drill.terms().own()).toList()) {
       for (Concept concept : ItemGenerator.measurable(practice, each.composition())) {
         if (!asked.contains(concept)) {
           asked.add(concept);

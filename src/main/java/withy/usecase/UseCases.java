@@ -20,6 +20,7 @@ public record UseCases(
     JudgeReadiness judgeReadiness,
     StartReadiness startReadiness,
     TalkOver talkOver,
+    PractiseAlone practiseAlone,
     ImportWater importWater,
     ListWaters listWaters,
     PutToRoom putToRoom) {
@@ -64,6 +65,7 @@ public record UseCases(
             openClass,
             ports.responses(),
             new Issuing(ports.responses(), ports.issuedItems(), clock, secrets, source)),
+        new PractiseAlone(openClass, ports, reviews, clock, secrets),
         new ImportWater(ports.waters(), ports.waterFiles(), clock, secrets),
         new ListWaters(ports.waters(), ports.waterFiles()),
         new PutToRoom(openClass, ports, clock, secrets, source));

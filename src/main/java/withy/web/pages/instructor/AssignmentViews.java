@@ -4,13 +4,11 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import withy.core.measurement.SequentialTest;
 import withy.core.response.DrillKind;
 import withy.usecase.AssignDrill.LearnerProgress;
 import withy.usecase.AssignDrill.Progress;
 import withy.usecase.Assignment;
 import withy.usecase.JudgeReadiness.Readiness;
-import withy.usecase.JudgeReadiness.Verdict;
 import withy.usecase.SchoolClass;
 import withy.usecase.TalkOver;
 import withy.web.pages.PageRenderer;
@@ -20,11 +18,13 @@ final class AssignmentViews {
   private final PageRenderer pages;
   private final Phrases phrases;
   private final Specimens specimens;
+  private final ReadinessWords readinessWords;
 
   AssignmentViews(PageRenderer pages) {
     this.pages = pages;
     this.phrases = new Phrases(pages.wording());
     this.specimens = new Specimens(pages.wording());
+    this.readinessWords = new ReadinessWords(phrases);
   }
 
   AssignmentView view(
@@ -45,7 +45,7 @@ final class AssignmentViews {
         title,
         phrases.text("compose.kind-" + shown.terms().kind().id()),
         facts(progress),
-        readiness == null ? null : said(readiness),
+        readiness == null ? null : readinessWords.said(readiness),
         progress.learners().stream().map(each -> row(shown, each, readiness)).toList(),
         items);
   }
@@ -64,18 +64,6 @@ final class AssignmentViews {
       facts.add(phrases.text("drills.due", pages.days().said(shown.due())));
     }
     return facts;
-  }
-
-  private String said(Readiness readiness) {
-    if (readiness.interval() == null) {
-      return phrases.text("assignment.nobody-judged");
-    }
-    return phrases.text(
-        "assignment.ready",
-        readiness.ready(),
-        readiness.judged(),
-        phrases.percent(readiness.interval().lower()),
-        phrases.percent(readiness.interval().upper()));
   }
 
   private AssignmentView.DoneRow row(
@@ -108,23 +96,8 @@ final class AssignmentViews {
     return readiness.learners().stream()
         .filter(each -> each.learner().equals(learner.learner()))
         .findFirst()
-        .map(this::judged)
+        .map(readinessWords::said)
         .orElse("");
-  }
-
-  private String judged(Verdict verdict) {
-    SequentialTest.Stand stand = verdict.stand();
-    if (stand == null) {
-      return phrases.text("assignment.not-begun");
-    }
-    String found =
-        phrases.text(
-            "assignment.stand-" + stand.id(), verdict.right(), verdict.answered(), verdict.tries());
-    if (verdict.gate().isEmpty()) {
-      return found;
-    }
-    List<String> gate = verdict.gate().stream().map(phrases::name).toList();
-    return found + " " + phrases.text("assignment.gate", String.join(", ", gate));
   }
 
   private AssignmentView.TalkItem item(int number, TalkOver.Asked asked) {

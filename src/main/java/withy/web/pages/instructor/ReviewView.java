@@ -8,6 +8,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param teach what to teach next; null where nobody has answered
  * @param people of the class who answered, each with a page of their own
+ * @param readiness how many are ready by a readiness drill, in one sentence
+ * @param ready what it found, of each who began one
  * @param groups who could share a boat in the practical, a line each
  */
 public record ReviewView(
@@ -19,8 +21,13 @@ public record ReviewView(
     List<ConceptRow> concepts,
     List<Choice> people,
     List<LearnerRows> learners,
+    String readiness,
+    List<ReadyRow> ready,
     List<String> groups,
     List<ConfusionRow> confusions) {
+  /** What a readiness drill found of a learner. */
+  public record ReadyRow(String nickname, String found) {}
+
   /**
    * What most of the class needs.
    *

@@ -19,6 +19,7 @@ import withy.core.measurement.Need;
 import withy.core.measurement.PracticalGroup;
 import withy.core.measurement.Review;
 import withy.usecase.ComposeDrill;
+import withy.usecase.JudgeReadiness.Readiness;
 import withy.usecase.SchoolClass;
 import withy.wording.Wording;
 
@@ -39,12 +40,14 @@ final class ReviewViews {
   private final Plots plots;
   private final Specimens specimens;
   private final ComposeDrill composeDrill;
+  private final ReadinessWords readiness;
 
   ReviewViews(Wording wording, ComposeDrill composeDrill) {
     this.phrases = new Phrases(wording);
     this.plots = new Plots(phrases);
     this.specimens = new Specimens(wording);
     this.composeDrill = composeDrill;
+    this.readiness = new ReadinessWords(phrases);
   }
 
   /** What a page of a review is made from. */
@@ -54,6 +57,7 @@ final class ReviewViews {
       List<String> silent,
       List<Need> needs,
       Map<String, ClassRate> beginnings,
+      Readiness readiness,
       Map<String, String> ids) {}
 
   ReviewView review(Reviewed from) {
@@ -71,6 +75,11 @@ final class ReviewViews {
         review.concepts().stream().map(each -> concept(from, each)).toList(),
         people(from),
         learners(review, from.ids()),
+        readiness.said(from.readiness()),
+        from.readiness().learners().stream()
+            .filter(each -> each.tries() > 0)
+            .map(each -> new ReviewView.ReadyRow(each.nickname(), readiness.said(each)))
+            .toList(),
         groups(review),
         review.confusions().stream()
             .filter(Confusion::listed)

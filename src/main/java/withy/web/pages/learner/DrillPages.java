@@ -3,6 +3,8 @@ package withy.web.pages.learner;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import withy.core.Term;
+import withy.core.item.Concept;
 import withy.core.response.DrillKind;
 import withy.usecase.Assignment;
 import withy.usecase.Feedback;
@@ -13,10 +15,13 @@ import withy.usecase.OwnStanding;
 import withy.usecase.Reason;
 import withy.usecase.Refused;
 import withy.usecase.UseCases;
+import withy.web.Declined;
+import withy.web.Fault;
 import withy.web.Role;
 import withy.web.Route;
 import withy.web.RouteGroup;
 import withy.web.Visit;
+import withy.web.pages.Form;
 import withy.web.pages.PageRenderer;
 
 /** The pages that a learner reads: drills, the next item, and what came of an answer. */
@@ -42,6 +47,7 @@ public final class DrillPages implements RouteGroup {
     return List.of(
         Route.get("/drills", Role.LEARNER, this::drills),
         Route.post("/readiness", Role.LEARNER, this::readiness),
+        Route.post("/practice", Role.LEARNER, this::practise),
         Route.get("/drills/{assignment}", Role.LEARNER, this::next),
         Route.get("/drills/{assignment}/items/{item}", Role.LEARNER, this::feedback));
   }
@@ -53,6 +59,7 @@ public final class DrillPages implements RouteGroup {
             useCases.openClass().of(learner).name(),
             useCases.listAssignments().of(learner),
             useCases.ownStanding().of(learner),
+            useCases.practiseAlone().advice(learner).orElse(null),
             useCases.judgeReadiness().of(learner),
             clock.instant());
     pages.show(visit, "drill/drills", text("page.drills.heading"), view);
@@ -80,6 +87,18 @@ public final class DrillPages implements RouteGroup {
     Assignment started =
         useCases.startReadiness().start(visit.learner(), text("page.readiness.title"));
     visit.goTo("/drills/" + started.id());
+  }
+
+  private void practise(Visit visit) {
+    Concept concept;
+    try {
+      concept = Term.parse(Concept.class, Form.of(visit).text("concept"));
+    } catch (IllegalArgumentException none) {
+      throw Declined.of(Fault.NOT_FOUND);
+    }
+    String title = pages.wording().text("page.advice.title", pages.wording().name(concept));
+    Assignment begun = useCases.practiseAlone().start(visit.learner(), concept, title);
+    visit.goTo("/drills/" + begun.id());
   }
 
   private void feedback(Visit visit) {

@@ -10,6 +10,7 @@ import withy.usecase.JudgeReadiness.Verdict;
 import withy.usecase.ListAssignments.OwnAssignment;
 import withy.usecase.OwnStanding.Standing;
 import withy.usecase.OwnStanding.State;
+import withy.usecase.PractiseAlone.Advice;
 import withy.web.pages.PageRenderer;
 import withy.wording.Wording;
 
@@ -31,6 +32,7 @@ final class DrillViews {
       String schoolClass,
       List<OwnAssignment> drills,
       List<Standing> standing,
+      @Nullable Advice advice,
       Verdict readiness,
       Instant now) {
     List<DrillRow> rows = drills.stream().map(each -> row(each, now)).toList();
@@ -42,7 +44,29 @@ final class DrillViews {
             .orElse(null);
     String listed = drills.stream().map(OwnAssignment::id).collect(Collectors.joining(" "));
     return new DrillsView(
-        schoolClass, wall, rows, listed, groups(standing), verdicts.said(readiness));
+        schoolClass,
+        wall,
+        rows,
+        listed,
+        groups(standing),
+        advised(advice),
+        verdicts.said(readiness));
+  }
+
+  private DrillsView.@Nullable Advised advised(@Nullable Advice advice) {
+    return advice == null
+        ? null
+        : new DrillsView.Advised(
+            advice.concept().id(), wording.name(advice.concept()), why(advice));
+  }
+
+  private String why(Advice advice) {
+    if (advice.belief() != null) {
+      return wording.text(
+          "page.advice.belief", advice.right(), advice.answers(), wording.name(advice.belief()));
+    }
+    String key = advice.settled() ? "page.advice.longest-ago" : "page.advice.unsettled";
+    return wording.text(key, advice.right(), advice.answers());
   }
 
   private DrillRow row(OwnAssignment drill, Instant now) {
