@@ -153,7 +153,7 @@ final class ServeCommand implements Callable<Integer> {
     urls.forEach(url -> out.println("open " + url));
     if (useCases.setUp().needed()) {
       String own = urls.get(urls.size() - 1); // of this machine, where the instructor sits
-      out.println("set up at " + own + "/set-up?code=" + useCases.setUp().code());
+      out.println("open " + own + "/set-up?code=" + useCases.setUp().code());
     }
     out.println("listening on http://" + host + ":" + boundPort);
     out.flush();
