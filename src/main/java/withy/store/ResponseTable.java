@@ -11,6 +11,7 @@ import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import withy.core.measurement.LearnerSums;
 import withy.core.response.Response;
+import withy.usecase.Issue;
 import withy.usecase.Responses;
 import withy.usecase.StoredResponse;
 
@@ -150,6 +151,28 @@ final class ResponseTable implements Responses {
                         """)
                 .bind("assignment", assignment)
                 .bind("learner", learner)
+                .map(ResponseRow::read)
+                .map(StoredResponse::response)
+                .list());
+  }
+
+  @Override
+  public List<Response> before(Issue issue) {
+    return jdbi.withHandle(
+        handle ->
+            handle
+                .createQuery(
+                    ResponseRow.SELECT
+                        + """
+                         JOIN issued_item i ON i.id = r.item
+                        WHERE r.learner = :learner AND i.concept = :concept
+                        AND r.answered_at <= :issued AND r.item <> :item
+                        ORDER BY r.answered_at, r.item
+                        """)
+                .bind("learner", issue.learner())
+                .bind("concept", issue.concept().id())
+                .bind("issued", issue.issuedAt())
+                .bind("item", issue.id())
                 .map(ResponseRow::read)
                 .map(StoredResponse::response)
                 .list());

@@ -45,6 +45,12 @@ public interface Responses {
   /** A learner's responses to an assignment, in the order in which they were given. */
   List<Response> of(String learner, String assignment);
 
+  /**
+   * What a learner had answered on the concept that an item measures when it was issued, in the
+   * order in which it was given.
+   */
+  List<Response> before(Issue issue);
+
   /** The responses to the items at one position of an assignment. */
   List<Response> atPosition(String assignment, int position);
 

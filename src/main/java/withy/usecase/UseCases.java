@@ -15,6 +15,7 @@ public record UseCases(
     NextItem nextItem,
     AnswerItem answerItem,
     ReviewClass reviewClass,
+    ExplainChoice explainChoice,
     PlanCourse planCourse,
     OwnStanding ownStanding,
     JudgeReadiness judgeReadiness,
@@ -35,6 +36,7 @@ public record UseCases(
       Ports ports, Passwords passwords, Clock clock, Secrets secrets, ItemSource source) {
     OpenClass openClass = new OpenClass(ports.classes(), secrets);
     ClassReviews reviews = new ClassReviews(ports.responses());
+    ReviewClass reviewClass = new ReviewClass(openClass, ports.learners(), reviews);
     AssignDrill assignDrill =
         new AssignDrill(
             openClass, ports.learners(), ports.assignments(), ports.responses(), clock, secrets);
@@ -55,7 +57,8 @@ public record UseCases(
             secrets,
             source),
         new AnswerItem(ports.assignments(), ports.issuedItems(), ports.responses(), clock, source),
-        new ReviewClass(openClass, ports.learners(), reviews),
+        reviewClass,
+        new ExplainChoice(openClass, ports, reviewClass, clock),
         new PlanCourse(openClass, reviews, clock),
         new OwnStanding(reviews),
         new JudgeReadiness(openClass, ports, reviews),

@@ -49,13 +49,13 @@ public record NextConcept(String concept, Why why) {
       List<Standing> standings, List<String> asked, Chance chance) {
     List<Standing> free = free(standings, asked);
     List<Standing> open = most(free, Standing::unsettled);
-    if (open.get(0).unsettled() >= OPEN) {
-      Standing chosen = chance.pick(open);
-      return new NextConcept(chosen.concept(), why(chosen));
-    }
-    Standing chosen = chance.pick(most(free, each -> 1 - each.state().knows()));
-    boolean unknown = chosen.state().knows() < 0.5;
-    return new NextConcept(chosen.concept(), unknown ? Why.UNKNOWN : Why.KEPT_UP);
+    boolean isOpen = open.get(0).unsettled() >= OPEN;
+    return of(chance.pick(isOpen ? open : most(free, each -> 1 - each.state().knows())));
+  }
+
+  /** A concept that was chosen where the learner stood so with it: the same reason at any time. */
+  public static NextConcept of(Standing chosen) {
+    return new NextConcept(chosen.concept(), why(chosen));
   }
 
   /** Those of which something is most, all where several are equal but for rounding. */
@@ -85,6 +85,9 @@ public record NextConcept(String concept, Why why) {
       return Why.NEW;
     }
     boolean unknown = chosen.state().knows() < 0.5;
+    if (chosen.unsettled() < OPEN) {
+      return unknown ? Why.UNKNOWN : Why.KEPT_UP;
+    }
     return chosen.knowing() < OPEN && unknown ? Why.BELIEF : Why.UNSETTLED;
   }
 }

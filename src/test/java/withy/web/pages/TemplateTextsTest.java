@@ -29,6 +29,7 @@ class TemplateTextsTest {
               + "|error\\.next\\.[a-z-]+|picture\\.[a-z.-]+|feedback\\.(right|wrong)"
               + "|readiness\\.(ready|not-ready|undecided|go-on)|compose\\.kind-[a-z]+"
               + "|assignment\\.(stand-[a-z-]+|key|answer|unsure)|item\\.place(-at-most)?"
+              + "|(why|next)\\.[a-z-]+(\\.(one|many))?"
               + "|class(\\.size|es\\.answered)\\.(none|one|many))");
 
   @Test

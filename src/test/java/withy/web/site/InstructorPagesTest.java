@@ -213,6 +213,9 @@ class InstructorPagesTest {
     instructor.follow(".talk-with a");
     assertThat(instructor.one("h1").text()).isNotEmpty();
     assertThat(instructor.page().select(".people tbody tr")).isNotEmpty();
+    assertThat(instructor.one(".next-asked p").text())
+        .startsWith("“Sides of cardinal marks” would come first in a drill on all that Learner")
+        .contains(" 4 answers ");
     instructor.send(".people form", "to", "learner");
     assertThat(instructor.one(".news").text()).contains("Assigned");
     assertThat(instructor.page().select(".assigned")).hasSize(2);

@@ -204,6 +204,22 @@ class LearnerPagesTest {
     }
   }
 
+  /** Before the answer it might hint at it: that nothing is known of sides, say. */
+  @Test
+  void saysWhyAnItemWasAskedOnceItIsAnswered() {
+    Visitor learner = drilling("Mira");
+    for (int i = 0; i < LENGTH; i++) {
+      assertThat(learner.page().select(".asked")).isEmpty();
+      assertThat(learner.text()).doesNotContain("Asked because", "Asked to keep");
+      answer(learner);
+      assertThat(learner.one(".asked").text()).startsWith("Asked ").endsWith(".");
+      learner.follow(".next a");
+    }
+    Visitor first = drilling("Tom");
+    answer(first);
+    assertThat(first.one(".asked").text()).contains("you had not been asked about", "before");
+  }
+
   @Test
   void stopsTheLightByALinkAndLetsItFlashAgain() {
     Visitor learner = server.visitor();

@@ -8,6 +8,8 @@ import withy.core.measurement.ConceptSums;
 import withy.core.measurement.LearnerState;
 import withy.core.measurement.LearnerSums;
 import withy.core.measurement.RapidAnswers;
+import withy.usecase.Assignment;
+import withy.usecase.ExplainChoice;
 import withy.usecase.OwnStanding;
 import withy.usecase.SchoolClass;
 import withy.usecase.UseCases;
@@ -15,6 +17,7 @@ import withy.web.Role;
 import withy.web.Route;
 import withy.web.RouteGroup;
 import withy.web.Visit;
+import withy.web.pages.GroundsWords;
 import withy.web.pages.PageRenderer;
 
 /** The page of a learner, which an instructor talks over with them; it compares nobody. */
@@ -22,11 +25,13 @@ public final class LearnerPages implements RouteGroup {
   private final PageRenderer pages;
   private final UseCases useCases;
   private final Phrases phrases;
+  private final GroundsWords grounds;
 
   public LearnerPages(PageRenderer pages, UseCases useCases) {
     this.pages = pages;
     this.useCases = useCases;
     this.phrases = new Phrases(pages.wording());
+    this.grounds = new GroundsWords(pages.wording());
   }
 
   @Override
@@ -52,8 +57,27 @@ public final class LearnerPages implements RouteGroup {
             sums.learner(),
             phrases.text("learner.base", sums.right(), sums.answers()),
             effort(sums),
+            useCases
+                .explainChoice()
+                .next(visit.instructor(), id, learner)
+                .map(each -> next(each, sums.learner()))
+                .orElse(null),
             rows(states, sums));
     pages.show(visit, "review/learner", view.nickname(), view);
+  }
+
+  private String next(ExplainChoice.Next next, String nickname) {
+    String concept = phrases.concept(next.grounds().concept());
+    Assignment drill = next.drill();
+    String where =
+        drill == null
+            ? phrases.text("next.in-any", concept, nickname)
+            : phrases.text("next.in-drill", concept, title(drill));
+    return phrases.text("next.and-why", where, grounds.toInstructor(next.grounds(), nickname));
+  }
+
+  private String title(Assignment drill) {
+    return drill.title().isEmpty() ? phrases.text("drills.untitled") : drill.title();
   }
 
   private @Nullable String effort(LearnerSums sums) {

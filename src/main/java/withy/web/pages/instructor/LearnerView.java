@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
  * One learner, to talk over with them.
  *
  * @param effort what is said of answers that came too fast; null where few did
+ * @param next what would be asked next and why; null where nothing is to ask
  */
 public record LearnerView(
     String schoolClass,
@@ -15,6 +16,7 @@ public record LearnerView(
     String nickname,
     String base,
     @Nullable String effort,
+    @Nullable String next,
     List<StandsRow> rows) {
   /**
    * How the learner stands with one concept.

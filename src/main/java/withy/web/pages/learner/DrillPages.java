@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import withy.core.Term;
+import withy.core.drill.Grounds;
 import withy.core.item.Concept;
 import withy.core.response.DrillKind;
 import withy.usecase.Assignment;
@@ -114,7 +115,8 @@ public final class DrillPages implements RouteGroup {
       }
       throw refused;
     }
-    FeedbackView view = feedback.feedback(assignment, answered);
+    Grounds grounds = useCases.explainChoice().asked(visit.learner(), item).orElse(null);
+    FeedbackView view = feedback.feedback(assignment, answered, grounds);
     pages.show(visit, "drill/feedback", view.verdict(), view);
   }
 

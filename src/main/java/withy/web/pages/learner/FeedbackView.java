@@ -9,6 +9,7 @@ import withy.web.pages.Link;
  *
  * @param sailed what becomes of the boat in the water; empty on open water
  * @param reference where to read on: the mark asked about, the one it was taken for
+ * @param why it was asked, in a sentence
  */
 public record FeedbackView(
     String assignment,
@@ -28,4 +29,5 @@ public record FeedbackView(
     String rule,
     List<String> sailed,
     @Nullable String assumed,
-    List<Link> reference) {}
+    List<Link> reference,
+    String why) {}

@@ -1,10 +1,13 @@
 package withy.web.pages.learner;
 
+import org.jspecify.annotations.Nullable;
+import withy.core.drill.Grounds;
 import withy.core.item.Item;
 import withy.core.item.Quantity;
 import withy.core.scenario.TimeOfDay;
 import withy.usecase.Feedback;
 import withy.usecase.ListAssignments.OwnAssignment;
+import withy.web.pages.GroundsWords;
 import withy.web.pages.ItemPictures;
 import withy.wording.ItemWording;
 import withy.wording.Wording;
@@ -17,6 +20,7 @@ final class FeedbackViews {
   private final AnswerViews answers;
   private final FeedbackPictures pictures;
   private final FurtherReading reading;
+  private final GroundsWords grounds;
 
   FeedbackViews(Wording wording) {
     this.wording = wording;
@@ -26,9 +30,15 @@ final class FeedbackViews {
     this.answers = new AnswerViews(wording, drawn);
     this.pictures = new FeedbackPictures(wording, drawn, answers);
     this.reading = new FurtherReading(wording);
+    this.grounds = new GroundsWords(wording);
   }
 
-  FeedbackView feedback(OwnAssignment drill, Feedback feedback) {
+  /**
+   * The page of an answer.
+   *
+   * @param why the item was asked; null where everybody is asked alike
+   */
+  FeedbackView feedback(OwnAssignment drill, Feedback feedback, @Nullable Grounds why) {
     Item item = feedback.issued().item();
     String chosen = feedback.chosen();
     return new FeedbackView(
@@ -49,7 +59,12 @@ final class FeedbackViews {
         wording.text(feedback.explanation()),
         items.sailed(item, chosen),
         feedback.mistook() == null ? null : wording.text(feedback.mistook()),
-        reading.of(item, chosen));
+        reading.of(item, chosen),
+        why == null ? alike(drill) : grounds.toLearner(why));
+  }
+
+  private String alike(OwnAssignment drill) {
+    return wording.text("page.why." + (drill.room() ? "room" : drill.kind().id()));
   }
 
   private String verdict(Feedback feedback) {
