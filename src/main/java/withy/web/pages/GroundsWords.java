@@ -19,7 +19,7 @@ public final class GroundsWords {
     return said("page.why.", grounds, concept);
   }
 
-  /** To the instructor, after a sentence that names the concept. */
+  /** To the instructor, to go on with after the name of the concept and a colon. */
   public String toInstructor(Grounds grounds, String nickname) {
     return said("page.next.", grounds, nickname);
   }

@@ -68,12 +68,11 @@ public final class LearnerPages implements RouteGroup {
 
   private String next(ExplainChoice.Next next, String nickname) {
     String concept = phrases.concept(next.grounds().concept());
+    String why = grounds.toInstructor(next.grounds(), nickname);
     Assignment drill = next.drill();
-    String where =
-        drill == null
-            ? phrases.text("next.in-any", concept, nickname)
-            : phrases.text("next.in-drill", concept, title(drill));
-    return phrases.text("next.and-why", where, grounds.toInstructor(next.grounds(), nickname));
+    return drill == null
+        ? phrases.text("next.in-any", concept, nickname, why)
+        : phrases.text("next.in-drill", concept, title(drill), why);
   }
 
   private String title(Assignment drill) {
