@@ -22,6 +22,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import withy.catalogue.DemoClassReader;
+import withy.catalogue.DrillSetCatalogue;
 import withy.catalogue.WaterReader;
 import withy.store.Store;
 import withy.store.StoreRefused;
@@ -108,7 +109,7 @@ final class ServeCommand implements Callable<Integer> {
   }
 
   private int serve(Store store, Wiring wiring, Clock clock) throws InterruptedException {
-    Ports ports = store.ports(new WaterReader());
+    Ports ports = store.ports(new WaterReader(), new DrillSetCatalogue());
     Passwords passwords = Passwords.argon2id();
     UseCases useCases = UseCases.over(ports, passwords, clock, Secrets.secure());
     SchoolClass demoClass = demo ? demoClass(ports, passwords, clock) : null;

@@ -5,9 +5,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import withy.catalogue.AuthoredDrillSets;
 import withy.store.Store;
-import withy.usecase.DrillSets;
 import withy.usecase.UseCases;
 import withy.web.Assets;
 import withy.web.Health;
@@ -31,7 +29,6 @@ final class Wiring {
   private final Clock clock;
   private final Limits limits;
   private final Wording wording = Wording.of(Locale.ENGLISH);
-  private final DrillSets drillSets = new AuthoredDrillSets();
   private final Assets assets = new Assets();
   private final Metrics metrics = new Metrics();
   private final PageRenderer pages = new PageRenderer(wording, assets, ZoneId.systemDefault());
@@ -48,8 +45,8 @@ final class Wiring {
         List.of(
             new ServiceRoutes(health, metrics),
             assets,
-            new Site(pages, useCases, drillSets, limits, metrics, clock),
-            new Api(useCases, drillSets, wording, limits, metrics),
+            new Site(pages, useCases, limits, metrics, clock),
+            new Api(useCases, wording, limits, metrics),
             new BackupApi(store.backupOffice()));
     return new Server.Parts(
         routes(groups), useCases.signIn()::resume, clock, health, metrics, pages);

@@ -17,6 +17,8 @@ import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.UUID;
+import withy.catalogue.DrillSetCatalogue;
+import withy.catalogue.WaterReader;
 import withy.core.item.ItemGenerator;
 import withy.fixture.AnyAnswer;
 import withy.store.Store;
@@ -43,7 +45,7 @@ public final class ClubServer implements AutoCloseable {
   private ClubServer(Path folder, Store store, ItemSource source) throws IOException {
     this.folder = folder;
     this.store = store;
-    this.school = School.over(store.ports(new withy.catalogue.WaterReader()), source);
+    this.school = School.over(store.ports(new WaterReader(), new DrillSetCatalogue()), source);
     Server.Parts parts = new Wiring(school.clock(), time.limits()).parts(school.cases(), store);
     this.routes = parts.routes();
     this.server = Server.start("127.0.0.1", 0, parts);

@@ -3,6 +3,8 @@ package withy;
 import java.net.BindException;
 import java.nio.file.Path;
 import java.time.Clock;
+import withy.catalogue.DrillSetCatalogue;
+import withy.catalogue.WaterReader;
 import withy.core.item.ItemGenerator;
 import withy.store.Store;
 import withy.usecase.ItemSource;
@@ -35,7 +37,7 @@ public final class InProcessServer implements AutoCloseable {
     Store store = Store.open(data, clock);
     UseCases useCases =
         UseCases.over(
-            store.ports(new withy.catalogue.WaterReader()),
+            store.ports(new WaterReader(), new DrillSetCatalogue()),
             Passwords.argon2id(),
             clock,
             Secrets.secure(),

@@ -1,14 +1,12 @@
 package withy.catalogue;
 
-import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import withy.core.Term;
 import withy.core.hydrography.SurveyedWater;
@@ -17,24 +15,27 @@ import withy.core.item.Concept;
 import withy.core.item.Form;
 import withy.core.response.DrillSet;
 import withy.core.scenario.TimeOfDay;
+import withy.usecase.DrillSetFiles;
+import withy.usecase.DrillSetProblem;
+import withy.usecase.UnfitWater;
 
 /**
  * Reads a drill set: {@code {"title": "...", "concepts": [...], "forms": [...], "time": "day",
  * "length": 10, "water": "home-water"}}, of which only the title and the length must be there. No
- * concepts, no forms or no time mean all of them; a time of {@code both} is as good as none. The
- * water is one that comes with the program, in which all items then lie; without it waters are
- * generated.
+ * concepts, no forms or no time mean all of them; a time of {@code both} is as good as none. In the
+ * water all items lie; it is the id of one that comes with the program, or the file of another as
+ * {@link WaterReader} reads it. Without it waters are generated.
  */
 public final class DrillSetReader {
-  private static final List<String> FIELDS =
+  static final List<String> FIELDS =
       List.of("title", "concepts", "forms", "time", "length", "water");
-  private static final ObjectMapper JSON =
-      new ObjectMapper()
-          .enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION)
-          .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
+
+  /** The id of a water that lies in the file, until it is given one. */
+  private static final String HERE = "here";
 
   private final String file;
-  private final List<String> problems = new ArrayList<>();
+  private final List<DrillSetProblem> problems = new ArrayList<>();
+  private @Nullable String waterFile;
 
   private DrillSetReader(String file) {
     this.file = file;
@@ -48,7 +49,14 @@ public final class DrillSetReader {
    *     wrong is told at once, each with its place, as {@code forms[1]}
    */
   public static DrillSet read(String file, String text) {
-    return new DrillSetReader(file).drillSet(text);
+    return readWhole(file, text).set();
+  }
+
+  /** As {@link #read}, with the file of a water that lies in that of the set. */
+  static DrillSetFiles.Read readWhole(String file, String text) {
+    DrillSetReader reader = new DrillSetReader(file);
+    DrillSet set = reader.drillSet(text);
+    return new DrillSetFiles.Read(set, reader.waterFile);
   }
 
   private DrillSet drillSet(String text) {
@@ -68,36 +76,41 @@ public final class DrillSetReader {
 
   private JsonNode parsed(String text) {
     try {
-      JsonNode root = JSON.readTree(text);
+      JsonNode root = ExactJson.read(text);
       if (root.isObject()) {
         return root;
       }
+      problem("", "no-object");
     } catch (JsonProcessingException e) {
-      throw new InvalidDrillSet(file, List.of("no JSON: " + place(e)));
+      problem("", "no-json", line(e), column(e), what(e));
     }
-    throw new InvalidDrillSet(file, List.of("a drill set is a JSON object"));
+    throw new InvalidDrillSet(file, problems);
   }
 
-  private static String place(JsonProcessingException e) {
-    String what = e.getOriginalMessage().lines().findFirst().orElse("");
-    return e.getLocation() == null
-        ? what
-        : "line %d, column %d: %s"
-            .formatted(e.getLocation().getLineNr(), e.getLocation().getColumnNr(), what);
+  private static String what(JsonProcessingException e) {
+    return e.getOriginalMessage().lines().findFirst().orElse("");
+  }
+
+  private static int line(JsonProcessingException e) {
+    return e.getLocation() == null ? 1 : e.getLocation().getLineNr();
+  }
+
+  private static int column(JsonProcessingException e) {
+    return e.getLocation() == null ? 1 : e.getLocation().getColumnNr();
   }
 
   private void unknownFields(JsonNode root) {
     for (Iterator<String> names = root.fieldNames(); names.hasNext(); ) {
       String name = names.next();
       if (!FIELDS.contains(name)) {
-        problem(name, "is no field of a drill set; those are " + String.join(", ", FIELDS));
+        problem(name, "no-field", String.join(", ", FIELDS));
       }
     }
   }
 
   private String title(JsonNode node) {
     if (!node.isTextual() || node.asText().isBlank()) {
-      problem("title", "must be a text that is not empty");
+      problem("title", "no-title");
     }
     return node.asText();
   }
@@ -106,7 +119,7 @@ public final class DrillSetReader {
     List<E> terms = new ArrayList<>();
     JsonNode list = root.path(field);
     if (!list.isMissingNode() && !list.isArray()) {
-      problem(field, "must be a list of words");
+      problem(field, "no-list");
       return terms;
     }
     for (int i = 0; i < list.size(); i++) {
@@ -117,33 +130,43 @@ public final class DrillSetReader {
 
   private <E extends Enum<E> & Term> void add(
       String path, JsonNode node, Class<E> type, List<E> terms) {
-    try {
-      E term = Term.parse(type, node.isTextual() ? node.asText() : node.toString());
-      if (terms.contains(term)) {
-        problem(path, "'" + term.id() + "' stands there twice");
-      }
-      terms.add(term);
-    } catch (IllegalArgumentException e) {
-      problem(path, String.valueOf(e.getMessage()));
+    E term = term(path, node, type, "");
+    if (term == null) {
+      return;
     }
+    if (terms.contains(term)) {
+      problem(path, "twice", term.id());
+    }
+    terms.add(term);
+  }
+
+  /** The term of a word; null where it is none, which is noted. */
+  private <E extends Enum<E> & Term> @Nullable E term(
+      String path, JsonNode node, Class<E> type, String more) {
+    List<E> known = List.of(type.getEnumConstants());
+    String word = node.isTextual() ? node.asText() : node.toString();
+    for (E each : known) {
+      if (each.id().equals(word)) {
+        return each;
+      }
+    }
+    problem(
+        path,
+        "none-of",
+        word,
+        known.stream().map(Term::id).collect(Collectors.joining(", ")) + more);
+    return null;
   }
 
   private @Nullable TimeOfDay time(JsonNode node) {
-    if (node.isMissingNode() || node.isNull() || node.asText().equals("both")) {
-      return null;
-    }
-    try {
-      return Term.parse(TimeOfDay.class, node.asText());
-    } catch (IllegalArgumentException e) {
-      problem("time", e.getMessage() + ", both");
-      return null;
-    }
+    boolean both = node.isMissingNode() || node.isNull() || node.asText().equals("both");
+    return both ? null : term("time", node, TimeOfDay.class, ", both");
   }
 
   private int length(JsonNode node) {
     boolean fits = node.isInt() && node.asInt() >= 1 && node.asInt() <= Composition.LONGEST;
     if (!fits) {
-      problem("length", "must be a whole number from 1 to " + Composition.LONGEST);
+      problem("length", "length", Composition.LONGEST);
     }
     return fits ? node.asInt() : 1;
   }
@@ -152,14 +175,30 @@ public final class DrillSetReader {
     if (node.isMissingNode() || node.isNull()) {
       return null;
     }
+    if (node.isObject()) {
+      return here(node);
+    }
     Optional<SurveyedWater> water = AuthoredWaters.find(node.asText());
     if (water.isEmpty()) {
-      problem("water", "'" + node.asText() + "' is no water that comes with the program");
+      problem("water", "no-water", node.asText());
     }
     return water.orElse(null);
   }
 
-  private void problem(String path, String what) {
-    problems.add(path + ": " + what);
+  /** A water whose file lies in that of the set. */
+  private @Nullable SurveyedWater here(JsonNode node) {
+    String text = ExactJson.write(node);
+    try {
+      SurveyedWater water = new WaterReader().read(HERE, null, text).water();
+      waterFile = DrillSetWriter.file(water.title(), text);
+      return water;
+    } catch (UnfitWater e) {
+      e.problems().forEach(each -> problems.add(DrillSetProblem.of(each)));
+      return null;
+    }
+  }
+
+  private void problem(String path, String key, Object... arguments) {
+    problems.add(new DrillSetProblem(path, "drill-set.problem." + key, List.of(arguments)));
   }
 }

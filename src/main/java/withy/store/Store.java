@@ -6,6 +6,7 @@ import java.time.Clock;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
 import withy.usecase.BackupOffice;
+import withy.usecase.DrillSetFiles;
 import withy.usecase.Ports;
 import withy.usecase.WaterFiles;
 
@@ -56,12 +57,18 @@ public final class Store implements AutoCloseable {
     return ports(WaterFiles.NONE);
   }
 
+  /** Where everything is kept, without files of drill sets. */
+  public Ports ports(WaterFiles waterFiles) {
+    return ports(waterFiles, DrillSetFiles.NONE);
+  }
+
   /**
    * Where everything is kept.
    *
    * @param waterFiles reads the files of waters
+   * @param drillSetFiles reads and writes drill sets
    */
-  public Ports ports(WaterFiles waterFiles) {
+  public Ports ports(WaterFiles waterFiles, DrillSetFiles drillSetFiles) {
     WaterTable waters = new WaterTable(jdbi, waterFiles);
     return new Ports(
         new InstructorTable(jdbi),
@@ -72,7 +79,9 @@ public final class Store implements AutoCloseable {
         new ResponseTable(jdbi),
         new SessionTable(jdbi),
         waters,
-        waterFiles);
+        waterFiles,
+        new DrillSetTable(jdbi, waters, drillSetFiles),
+        drillSetFiles);
   }
 
   /** Makes copies while this store is open. */

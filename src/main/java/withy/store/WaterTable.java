@@ -133,21 +133,25 @@ final class WaterTable implements Waters {
         });
   }
 
-  private static void forget(Handle handle, String digest) {
+  /** Drops the copy of a water that nothing asks for any more. */
+  static void forget(Handle handle, String digest) {
     handle
         .createUpdate(
             """
             DELETE FROM water_file WHERE digest = :digest
               AND NOT EXISTS (SELECT 1 FROM water WHERE file = :digest)
               AND NOT EXISTS (SELECT 1 FROM assignment WHERE water_file = :digest)
+              AND NOT EXISTS (SELECT 1 FROM drill_set WHERE water_file = :digest)
+              AND NOT EXISTS (SELECT 1 FROM course_water WHERE water_file = :digest)
+              AND NOT EXISTS (SELECT 1 FROM course_session WHERE water_file = :digest)
             """)
         .bind("digest", digest)
         .execute();
   }
 
   /**
-   * Keeps what a drill is assigned in: the copy that there is of an imported water, or one of a
-   * water that comes with the program.
+   * Keeps what a drill is set in: the copy that there is of an imported water, whether or not it
+   * was deleted since, or one of a water that comes with the program.
    *
    * @return the digest of the copy; null for generated waters
    */
@@ -164,7 +168,22 @@ final class WaterTable implements Waters {
         return keep(handle, new File(each.id(), water.title(), each.text()));
       }
     }
-    throw new IllegalArgumentException("the water " + water.id() + " is not kept");
+    return copyOf(handle, water.id())
+        .orElseThrow(() -> new IllegalArgumentException(water.id() + " is not kept"));
+  }
+
+  /** An imported water has an id of its own and one file, so that its copies are all the same. */
+  private static Optional<String> copyOf(Handle handle, String water) {
+    return handle
+        .createQuery("SELECT digest FROM water_file WHERE water = :water")
+        .bind("water", water)
+        .mapTo(String.class)
+        .findFirst();
+  }
+
+  /** The text of a copy. */
+  static String text(Handle handle, String digest) {
+    return file(handle, digest).text();
   }
 
   /** The water of a copy; null for none. */

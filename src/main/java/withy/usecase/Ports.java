@@ -1,6 +1,6 @@
 package withy.usecase;
 
-/** All that the use cases need to be kept, and who reads the files of waters. */
+/** All that the use cases need to be kept, and who reads the files of waters and drill sets. */
 public record Ports(
     Instructors instructors,
     SchoolClasses classes,
@@ -10,4 +10,6 @@ public record Ports(
     Responses responses,
     Sessions sessions,
     Waters waters,
-    WaterFiles waterFiles) {}
+    WaterFiles waterFiles,
+    KeptDrillSets drillSets,
+    DrillSetFiles drillSetFiles) {}

@@ -22,6 +22,10 @@ public enum Reason {
   TOO_MANY_CLASSES,
   /** The instructor has all the waters that one can have; the detail is how many. */
   TOO_MANY_WATERS,
+  /** The instructor has all the drill sets that one can have; the detail is how many. */
+  TOO_MANY_DRILL_SETS,
+  /** No such drill set, or one that this instructor may not see or change. */
+  NO_DRILL_SET,
   /** No such water, or not this instructor's. */
   UNKNOWN_WATER,
   /** No such class, or not this instructor's. */

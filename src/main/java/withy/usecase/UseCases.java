@@ -24,6 +24,8 @@ public record UseCases(
     PractiseAlone practiseAlone,
     ImportWater importWater,
     ListWaters listWaters,
+    KeepDrillSet keepDrillSet,
+    ImportDrillSet importDrillSet,
     PutToRoom putToRoom) {
 
   /** The use cases over what is kept in these ports, with items that are drawn from seeds. */
@@ -37,6 +39,8 @@ public record UseCases(
     OpenClass openClass = new OpenClass(ports.classes(), secrets);
     ClassReviews reviews = new ClassReviews(ports.responses());
     ReviewClass reviewClass = new ReviewClass(openClass, ports.learners(), reviews);
+    ImportWater importWater = new ImportWater(ports.waters(), ports.waterFiles(), clock, secrets);
+    KeepDrillSet keepDrillSet = new KeepDrillSet(ports, clock, secrets);
     AssignDrill assignDrill =
         new AssignDrill(
             openClass, ports.learners(), ports.assignments(), ports.responses(), clock, secrets);
@@ -69,8 +73,10 @@ public record UseCases(
             ports.responses(),
             new Issuing(ports.responses(), ports.issuedItems(), clock, secrets, source)),
         new PractiseAlone(openClass, ports, reviews, clock, secrets),
-        new ImportWater(ports.waters(), ports.waterFiles(), clock, secrets),
+        importWater,
         new ListWaters(ports.waters(), ports.waterFiles()),
+        keepDrillSet,
+        new ImportDrillSet(keepDrillSet, importWater, ports),
         new PutToRoom(openClass, ports, clock, secrets, source));
   }
 }

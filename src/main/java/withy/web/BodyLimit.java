@@ -9,8 +9,9 @@ import org.eclipse.jetty.util.Callback;
 
 /** Holds the bodies of requests to a size, except where files are sent. */
 final class BodyLimit extends SizeLimitHandler {
-  /** Where files of waters are sent; a session is asked for before their bodies are read. */
-  private static final List<String> FILES = List.of("/waters", "/api/waters");
+  /** Where files with waters are sent; a session is asked for before their bodies are read. */
+  private static final List<String> FILES =
+      List.of("/waters", "/api/waters", "/drill-sets", "/api/drill-sets");
 
   BodyLimit(long most) {
     super(most, -1);

@@ -2,7 +2,6 @@ package withy.web.api;
 
 import java.util.ArrayList;
 import java.util.List;
-import withy.usecase.DrillSets;
 import withy.usecase.UseCases;
 import withy.web.Limits;
 import withy.web.Metrics;
@@ -14,13 +13,13 @@ import withy.wording.Wording;
 public final class Api implements RouteGroup {
   private final List<RouteGroup> groups;
 
-  public Api(
-      UseCases useCases, DrillSets drillSets, Wording wording, Limits limits, Metrics metrics) {
+  public Api(UseCases useCases, Wording wording, Limits limits, Metrics metrics) {
     this.groups =
         List.of(
             new EntryApi(useCases, limits),
-            new ClassApi(useCases, drillSets),
+            new ClassApi(useCases),
             new WaterApi(useCases, wording),
+            new DrillSetApi(useCases, wording),
             new DrillApi(useCases, new ItemJson(wording), limits, metrics));
   }
 

@@ -5,6 +5,7 @@ import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import withy.core.hydrography.SurveyedWater;
@@ -15,7 +16,6 @@ import withy.core.response.DrillKind;
 import withy.core.response.DrillSet;
 import withy.core.scenario.TimeOfDay;
 import withy.usecase.AssignDrill;
-import withy.usecase.DrillSets;
 import withy.usecase.Reason;
 import withy.usecase.Refused;
 import withy.web.Declined;
@@ -31,7 +31,9 @@ record AssignmentBody(
   private static final String BOTH = "both";
 
   static AssignmentBody read(
-      Body body, DrillSets drillSets, Function<String, SurveyedWater> waters) {
+      Body body,
+      Function<String, Optional<DrillSet>> drillSets,
+      Function<String, SurveyedWater> waters) {
     String schoolClass = body.text("class");
     String title = body.optionalText("title");
     Instant due = moment(body, "due");
@@ -62,8 +64,8 @@ record AssignmentBody(
     return new AssignDrill.Wanted(kind, moment(body, "opens"), learners);
   }
 
-  private static DrillSet drillSet(String id, DrillSets drillSets) {
-    return drillSets.find(id).orElseThrow(() -> new Refused(Reason.UNKNOWN_DRILL_SET));
+  private static DrillSet drillSet(String id, Function<String, Optional<DrillSet>> drillSets) {
+    return drillSets.apply(id).orElseThrow(() -> new Refused(Reason.UNKNOWN_DRILL_SET));
   }
 
   private static Composition composition(Body body, Function<String, SurveyedWater> waters) {

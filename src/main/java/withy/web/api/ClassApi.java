@@ -15,7 +15,6 @@ import withy.core.response.Response;
 import withy.exchange.ResponsesCsv;
 import withy.exchange.ReviewJson;
 import withy.usecase.Assignment;
-import withy.usecase.DrillSets;
 import withy.usecase.JudgeReadiness;
 import withy.usecase.SchoolClass;
 import withy.usecase.UseCases;
@@ -31,11 +30,9 @@ final class ClassApi implements RouteGroup {
   private static final String CSV = "text/csv; charset=utf-8; header=present";
 
   private final UseCases useCases;
-  private final DrillSets drillSets;
 
-  ClassApi(UseCases useCases, DrillSets drillSets) {
+  ClassApi(UseCases useCases) {
     this.useCases = useCases;
-    this.drillSets = drillSets;
   }
 
   private record ClassJson(String id, String name, String practice, String code) {
@@ -52,24 +49,12 @@ final class ClassApi implements RouteGroup {
         Route.get("/api/classes/{id}/review", Role.INSTRUCTOR, this::review),
         Route.get("/api/classes/{id}/readiness", Role.INSTRUCTOR, this::readiness),
         Route.get("/api/classes/{id}/responses.csv", Role.INSTRUCTOR, this::responses),
-        Route.get("/api/drill-sets", Role.INSTRUCTOR, this::drillSets),
         Route.post("/api/assignments", Role.INSTRUCTOR, this::assign));
   }
 
   private void classes(Visit visit) {
     List<SchoolClass> own = useCases.openClass().classes(visit.instructor());
     Json.answer(visit.context(), 200, own.stream().map(ClassJson::of).toList());
-  }
-
-  private record DrillSetJson(String id, String title, int length) {
-    static DrillSetJson of(DrillSets.Named named) {
-      int length = named.set().composition().length();
-      return new DrillSetJson(named.id(), named.set().title(), length);
-    }
-  }
-
-  private void drillSets(Visit visit) {
-    Json.answer(visit.context(), 200, drillSets.all().stream().map(DrillSetJson::of).toList());
   }
 
   private void open(Visit visit) {
@@ -85,7 +70,7 @@ final class ClassApi implements RouteGroup {
     AssignmentBody body =
         AssignmentBody.read(
             Body.of(visit.context()),
-            drillSets,
+            id -> useCases.keepDrillSet().find(visit.instructor(), id).map(each -> each.set()),
             id -> useCases.listWaters().one(visit.instructor(), id).water());
     Assignment assigned =
         useCases

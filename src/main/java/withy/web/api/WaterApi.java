@@ -1,6 +1,5 @@
 package withy.web.api;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -13,7 +12,6 @@ import withy.usecase.WaterProblem;
 import withy.web.Declined;
 import withy.web.Fault;
 import withy.web.Json;
-import withy.web.Problem;
 import withy.web.Role;
 import withy.web.Route;
 import withy.web.RouteGroup;
@@ -42,19 +40,7 @@ final class WaterApi implements RouteGroup {
     }
   }
 
-  private record PlaceJson(String place, String text) {}
-
-  private record ImportedJson(String id, String title, List<PlaceJson> remarks) {}
-
-  /** A problem document with a list of all that is wrong (RFC 9457, section 3.2). */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
-  private record UnfitJson(
-      String type,
-      String title,
-      int status,
-      String detail,
-      String instance,
-      List<PlaceJson> problems) {}
+  private record ImportedJson(String id, String title, List<UnfitFile.Place> remarks) {}
 
   @Override
   public List<Route> routes() {
@@ -81,7 +67,7 @@ final class WaterApi implements RouteGroup {
           new ImportedJson(taken.water().id(), taken.water().title(), places(taken.remarks()));
       Json.answer(visit.context(), 201, json);
     } catch (UnfitWater unfit) {
-      answer(visit, unfit);
+      UnfitFile.answer(visit, Fault.UNFIT_WATER, wording, places(unfit.problems()));
     }
   }
 
@@ -89,25 +75,11 @@ final class WaterApi implements RouteGroup {
     return stated == null ? "" : stated.split(";", 2)[0].strip().toLowerCase(Locale.ROOT);
   }
 
-  private void answer(Visit visit, UnfitWater unfit) {
-    Fault fault = Fault.UNFIT_WATER;
-    UnfitJson json =
-        new UnfitJson(
-            "urn:problem:withy:" + fault.id(),
-            wording.text("problem.unfit-water.title"),
-            fault.status(),
-            wording.text("problem.unfit-water.detail", unfit.problems().size()),
-            visit.context().path(),
-            places(unfit.problems()));
-    Json.answer(visit.context(), fault.status(), json);
-    visit.context().contentType(Problem.MEDIA_TYPE);
-  }
-
-  private List<PlaceJson> places(List<WaterProblem> problems) {
+  private List<UnfitFile.Place> places(List<WaterProblem> problems) {
     return problems.stream()
         .map(
             each ->
-                new PlaceJson(
+                new UnfitFile.Place(
                     each.place(),
                     wording.text("water.problem." + each.key(), each.arguments().toArray())))
         .toList();

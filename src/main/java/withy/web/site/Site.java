@@ -3,13 +3,13 @@ package withy.web.site;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
-import withy.usecase.DrillSets;
 import withy.usecase.UseCases;
 import withy.web.Limits;
 import withy.web.Metrics;
 import withy.web.Route;
 import withy.web.RouteGroup;
 import withy.web.pages.PageRenderer;
+import withy.web.pages.drillsets.DrillSetPages;
 import withy.web.pages.instructor.AccountPages;
 import withy.web.pages.instructor.AssignmentPages;
 import withy.web.pages.instructor.ClassPages;
@@ -34,26 +34,21 @@ public final class Site implements RouteGroup {
    *
    * @param pages what they are written with; it shows the server's refusals as well
    */
-  public Site(
-      PageRenderer pages,
-      UseCases useCases,
-      DrillSets drillSets,
-      Limits limits,
-      Metrics metrics,
-      Clock clock) {
+  public Site(PageRenderer pages, UseCases useCases, Limits limits, Metrics metrics, Clock clock) {
     this.groups =
         List.of(
             new JoinPages(pages, useCases, limits),
             new DrillPages(pages, useCases, clock),
             new AnswerPages(pages, useCases, limits, metrics, clock),
             new AccountPages(pages, useCases, limits),
-            new ClassPages(pages, useCases, drillSets),
-            new ComposePages(pages, useCases, drillSets),
+            new ClassPages(pages, useCases),
+            new ComposePages(pages, useCases),
             new PlanPages(pages, useCases),
             new AssignmentPages(pages, useCases),
             new ReviewPages(pages, useCases),
             new LearnerPages(pages, useCases),
             new WaterPages(pages, useCases),
+            new DrillSetPages(pages, useCases),
             new LightPages(pages),
             new MarkPages(pages),
             new WallPages(pages, useCases));

@@ -7,10 +7,10 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import withy.catalogue.AuthoredDrillSets;
+import withy.catalogue.DrillSetCatalogue;
+import withy.catalogue.WaterReader;
 import withy.core.item.ItemGenerator;
 import withy.store.Store;
-import withy.usecase.DrillSets;
 import withy.usecase.ItemSource;
 import withy.usecase.Passwords;
 import withy.usecase.Secrets;
@@ -39,7 +39,7 @@ final class OpenServer implements AutoCloseable {
     this.store = store;
     this.useCases =
         UseCases.over(
-            store.ports(new withy.catalogue.WaterReader()),
+            store.ports(new WaterReader(), new DrillSetCatalogue()),
             Passwords.argon2id(),
             clock,
             Secrets.secure(),
@@ -63,9 +63,8 @@ final class OpenServer implements AutoCloseable {
     Assets assets = new Assets();
     PageRenderer pages = new PageRenderer(wording, assets, ZoneOffset.UTC);
     List<Route> routes = new ArrayList<>(assets.routes());
-    DrillSets sets = new AuthoredDrillSets();
-    routes.addAll(new Site(pages, useCases, sets, limits, metrics, clock).routes());
-    routes.addAll(new Api(useCases, sets, wording, limits, metrics).routes());
+    routes.addAll(new Site(pages, useCases, limits, metrics, clock).routes());
+    routes.addAll(new Api(useCases, wording, limits, metrics).routes());
     return new Server.Parts(
         routes, useCases.signIn()::resume, clock, new Health(store::isAlive), metrics, pages);
   }

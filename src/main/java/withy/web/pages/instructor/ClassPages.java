@@ -5,7 +5,6 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import withy.core.mark.Practice;
 import withy.usecase.AssignDrill.Progress;
-import withy.usecase.DrillSets;
 import withy.usecase.Refused;
 import withy.usecase.SchoolClass;
 import withy.usecase.UseCases;
@@ -26,10 +25,10 @@ public final class ClassPages implements RouteGroup {
   private final UseCases useCases;
   private final ClassViews views;
 
-  public ClassPages(PageRenderer pages, UseCases useCases, DrillSets drillSets) {
+  public ClassPages(PageRenderer pages, UseCases useCases) {
     this.pages = pages;
     this.useCases = useCases;
-    this.views = new ClassViews(pages, drillSets);
+    this.views = new ClassViews(pages, useCases.keepDrillSet());
   }
 
   @Override

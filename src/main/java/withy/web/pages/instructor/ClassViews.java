@@ -10,7 +10,7 @@ import withy.core.measurement.Review;
 import withy.core.measurement.Verdict;
 import withy.usecase.AssignDrill.LearnerProgress;
 import withy.usecase.AssignDrill.Progress;
-import withy.usecase.DrillSets;
+import withy.usecase.KeepDrillSet;
 import withy.usecase.Responses.Overview;
 import withy.usecase.SchoolClass;
 import withy.web.pages.PageRenderer;
@@ -23,9 +23,9 @@ final class ClassViews {
   private final PageRenderer pages;
   private final Phrases phrases;
   private final Plots plots;
-  private final DrillSets drillSets;
+  private final KeepDrillSet drillSets;
 
-  ClassViews(PageRenderer pages, DrillSets drillSets) {
+  ClassViews(PageRenderer pages, KeepDrillSet drillSets) {
     this.pages = pages;
     this.drillSets = drillSets;
     this.phrases = new Phrases(pages.wording());
@@ -84,7 +84,7 @@ final class ClassViews {
   }
 
   private @Nullable Choice first(Practice practice) {
-    return DrillSetChoices.of(drillSets, practice).stream().findFirst().orElse(null);
+    return DrillSetChoices.of(drillSets.authored(), practice).stream().findFirst().orElse(null);
   }
 
   private AssignedRow assigned(Progress progress) {

@@ -8,10 +8,13 @@ import withy.core.hydrography.SurveyedWater;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
 import withy.core.response.DrillKind;
+import withy.core.response.DrillSet;
 import withy.usecase.AssignDrill;
 import withy.usecase.Assignment;
-import withy.usecase.DrillSets;
+import withy.usecase.KeepDrillSet;
+import withy.usecase.KeptDrillSet;
 import withy.usecase.ListWaters;
+import withy.usecase.Reason;
 import withy.usecase.Refused;
 import withy.usecase.SchoolClass;
 import withy.usecase.UseCases;
@@ -28,17 +31,16 @@ import withy.web.pages.PageRenderer;
 public final class ComposePages implements RouteGroup {
   private static final String TEMPLATE = "compose/compose";
   private static final String ASSIGN = "assign";
+  private static final String KEEP = "keep";
 
   private final PageRenderer pages;
   private final UseCases useCases;
-  private final DrillSets drillSets;
   private final ComposeViews views;
 
-  public ComposePages(PageRenderer pages, UseCases useCases, DrillSets drillSets) {
+  public ComposePages(PageRenderer pages, UseCases useCases) {
     this.pages = pages;
     this.useCases = useCases;
-    this.drillSets = drillSets;
-    this.views = new ComposeViews(pages, useCases.composeDrill(), drillSets);
+    this.views = new ComposeViews(pages, useCases.composeDrill());
   }
 
   @Override
@@ -53,22 +55,19 @@ public final class ComposePages implements RouteGroup {
 
   private void begin(Visit visit) {
     String set = visit.context().queryParam("set");
-    show(visit, set == null ? Draft.empty() : begun(set), null);
+    show(visit, set == null ? Draft.empty() : begun(visit, set), null);
   }
 
   /** A drill begun from a drill set, to be changed at will. */
-  private Draft begun(String id) {
-    return drillSets
-        .find(id)
-        .map(set -> Draft.of(set.composition(), set.title()))
-        .orElseThrow(() -> Declined.of(Fault.NOT_FOUND));
+  private Draft begun(Visit visit, String id) {
+    DrillSet set = useCases.keepDrillSet().one(visit.instructor(), id).set();
+    return Draft.of(set.composition(), set.title());
   }
 
   /** Assigns a drill set as it is: the first drill of a class takes one press. */
   private void assignAtOnce(Visit visit) {
-    Draft draft = begun(visit.context().pathParam("set"));
-    Assignment assigned = assign(visit, draft, draft.composition().orElseThrow());
-    visit.goTo("/classes/" + id(visit) + "?assigned=" + assigned.id());
+    Draft draft = begun(visit, visit.context().pathParam("set"));
+    visit.goTo(assigned(visit, draft, draft.composition().orElseThrow()));
   }
 
   /** Composes the drill that a weak spot asks for; nothing is assigned yet. */
@@ -105,14 +104,20 @@ public final class ComposePages implements RouteGroup {
   }
 
   private void show(Visit visit, Draft draft, @Nullable String why) {
-    ComposeView view = views.view(schoolClass(visit), waters(visit), draft, why);
+    ComposeView view = view(visit, draft, why);
     pages.show(visit, TEMPLATE, text("page.compose.heading"), view);
+  }
+
+  private ComposeView view(Visit visit, Draft draft, @Nullable String why) {
+    List<KeepDrillSet.Listed> sets = useCases.keepDrillSet().all(visit.instructor());
+    return views.view(schoolClass(visit), sets, waters(visit), draft, why);
   }
 
   private void compose(Visit visit) {
     Form form = Form.of(visit);
     Draft draft = Draft.typed(form, water(visit, form.text("water")));
-    if (!form.text("do").equals(ASSIGN)) {
+    String wanted = form.text("do");
+    if (!wanted.equals(ASSIGN) && !wanted.equals(KEEP)) {
       show(visit, draft.turned(), null);
       return;
     }
@@ -123,23 +128,39 @@ public final class ComposePages implements RouteGroup {
       return;
     }
     try {
-      Assignment assigned = assign(visit, draft, composition.get());
-      visit.goTo("/classes/" + id(visit) + "?assigned=" + assigned.id());
+      visit.goTo(
+          wanted.equals(KEEP)
+              ? kept(visit, draft, composition.get())
+              : assigned(visit, draft, composition.get()));
     } catch (Refused refused) {
       refuse(form, refused);
       showAgain(visit, form, draft);
     }
   }
 
-  private Assignment assign(Visit visit, Draft draft, Composition composition) {
+  private String assigned(Visit visit, Draft draft, Composition composition) {
+    Assignment assigned = assign(visit, draft, composition);
+    return "/classes/" + id(visit) + "?assigned=" + assigned.id();
+  }
+
+  private String kept(Visit visit, Draft draft, Composition composition) {
+    KeptDrillSet kept =
+        useCases.keepDrillSet().keep(visit.instructor(), titled(draft, composition), composition);
+    return "/drill-sets/" + kept.id() + "?kept=yes";
+  }
+
+  private String titled(Draft draft, Composition composition) {
     String typed = draft.title().strip();
-    String title = typed.isEmpty() ? views.title(composition) : typed;
+    return typed.isEmpty() ? views.title(composition) : typed;
+  }
+
+  private Assignment assign(Visit visit, Draft draft, Composition composition) {
     return useCases
         .assignDrill()
         .assign(
             visit.instructor(),
             id(visit),
-            title,
+            titled(draft, composition),
             composition,
             draft.dueAt(pages.days()),
             draft.wanted(pages.days()));
@@ -164,13 +185,15 @@ public final class ComposePages implements RouteGroup {
     switch (refused.reason()) {
       case NAME_UNFIT -> form.refuse("title", text("page.compose.title-unfit"));
       case DUE_BEFORE_OPEN -> form.refuse("due", text("page.compose.due-before-open"));
+      case TOO_MANY_DRILL_SETS ->
+          form.refuse("title", text("page.drill-sets.too-many", KeepDrillSet.MOST));
       case NOTHING_TO_DRILL -> form.refuse("concept", text("page.compose.nothing"));
       default -> throw refused;
     }
   }
 
   private void showAgain(Visit visit, Form form, Draft draft) {
-    ComposeView view = views.view(schoolClass(visit), waters(visit), draft, null);
+    ComposeView view = view(visit, draft, null);
     pages.showAgain(visit, TEMPLATE, text("page.compose.heading"), view, form.problems());
   }
 
@@ -179,7 +202,15 @@ public final class ComposePages implements RouteGroup {
   }
 
   private @Nullable SurveyedWater water(Visit visit, String id) {
-    return id.isEmpty() ? null : useCases.listWaters().one(visit.instructor(), id).water();
+    if (id.isEmpty()) {
+      return null;
+    }
+    return waters(visit).stream()
+        .map(ListWaters.Listed::water)
+        .filter(each -> each.id().equals(id))
+        .findFirst()
+        .or(() -> useCases.keepDrillSet().water(visit.instructor(), id))
+        .orElseThrow(() -> new Refused(Reason.UNKNOWN_WATER));
   }
 
   private SchoolClass schoolClass(Visit visit) {

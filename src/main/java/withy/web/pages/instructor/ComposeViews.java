@@ -18,7 +18,7 @@ import withy.core.scenario.TimeOfDay;
 import withy.drawing.Svg;
 import withy.usecase.ComposeDrill;
 import withy.usecase.ComposeDrill.Share;
-import withy.usecase.DrillSets;
+import withy.usecase.KeepDrillSet;
 import withy.usecase.ListWaters.Listed;
 import withy.usecase.SchoolClass;
 import withy.web.pages.ItemPictures;
@@ -37,22 +37,24 @@ final class ComposeViews {
   private final PageRenderer pages;
   private final Phrases phrases;
   private final ComposeDrill composeDrill;
-  private final DrillSets drillSets;
   private final Specimens specimens;
   private final ItemPictures pictures;
   private final Map<Practice, Map<Concept, Svg>> small = new ConcurrentHashMap<>();
 
-  ComposeViews(PageRenderer pages, ComposeDrill composeDrill, DrillSets drillSets) {
+  ComposeViews(PageRenderer pages, ComposeDrill composeDrill) {
     this.pages = pages;
     this.phrases = new Phrases(pages.wording());
     this.composeDrill = composeDrill;
-    this.drillSets = drillSets;
     this.specimens = new Specimens(pages.wording());
     this.pictures = new ItemPictures(pages.wording());
   }
 
   ComposeView view(
-      SchoolClass schoolClass, List<Listed> waters, Draft draft, @Nullable String why) {
+      SchoolClass schoolClass,
+      List<KeepDrillSet.Listed> drillSets,
+      List<Listed> waters,
+      Draft draft,
+      @Nullable String why) {
     Practice practice = schoolClass.practice();
     List<Share> shares =
         draft.composition().map(each -> composeDrill.shares(practice, each)).orElse(List.of());
@@ -171,6 +173,9 @@ final class ComposeViews {
     for (Listed each : waters) {
       boolean here = chosen != null && chosen.id().equals(each.water().id());
       choices.add(new Choice(each.water().id(), each.water().title(), here, null));
+    }
+    if (chosen != null && choices.stream().noneMatch(Choice::chosen)) {
+      choices.add(new Choice(chosen.id(), chosen.title(), true, null)); // a drill set brought it
     }
     return choices;
   }

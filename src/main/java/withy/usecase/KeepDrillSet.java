@@ -1,0 +1,176 @@
+package withy.usecase;
+
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import withy.core.hydrography.SurveyedWater;
+import withy.core.item.Composition;
+import withy.core.response.DrillSet;
+
+/** Keeps an instructor's drill sets, beside those that come with the program. */
+public final class KeepDrillSet {
+  /** Drill sets that one instructor can have. */
+  public static final int MOST = 200;
+
+  private final KeptDrillSets sets;
+  private final DrillSetFiles files;
+  private final WaterFiles waterFiles;
+  private final Clock clock;
+  private final Secrets secrets;
+
+  KeepDrillSet(Ports ports, Clock clock, Secrets secrets) {
+    this.sets = ports.drillSets();
+    this.files = ports.drillSetFiles();
+    this.waterFiles = ports.waterFiles();
+    this.clock = clock;
+    this.secrets = secrets;
+  }
+
+  /**
+   * A drill set to choose.
+   *
+   * @param kept as it is kept; null of one that comes with the program
+   * @param own whether the instructor may change it
+   */
+  public record Listed(String id, DrillSet set, @Nullable KeptDrillSet kept, boolean own) {
+    static Listed of(KeptDrillSet kept, InstructorCaller instructor) {
+      boolean own = kept.instructor().equals(instructor.id());
+      return new Listed(kept.id(), kept.set(), kept, own);
+    }
+
+    /** Whether it comes with the program. */
+    public boolean authored() {
+      return kept == null;
+    }
+  }
+
+  /** The instructor's own, those that colleagues share, then those of the program. */
+  public List<Listed> all(InstructorCaller instructor) {
+    List<Listed> all = new ArrayList<>();
+    sets.of(instructor.id()).forEach(each -> all.add(Listed.of(each, instructor)));
+    sets.sharedWith(instructor.id()).forEach(each -> all.add(Listed.of(each, instructor)));
+    all.addAll(authored());
+    return all;
+  }
+
+  /** Those that come with the program. */
+  public List<Listed> authored() {
+    return files.all().stream()
+        .map(each -> new Listed(each.id(), each.set(), null, false))
+        .toList();
+  }
+
+  /** The one of an id; empty where there is none, or the instructor may not see it. */
+  public Optional<Listed> find(InstructorCaller instructor, String id) {
+    Optional<DrillSet> authored = files.find(id);
+    return authored.isPresent()
+        ? authored.map(set -> new Listed(id, set, null, false))
+        : sets.find(id)
+            .map(each -> Listed.of(each, instructor))
+            .filter(each -> each.own() || each.kept() != null && each.kept().shared());
+  }
+
+  /**
+   * The one of an id.
+   *
+   * @throws Refused NO_DRILL_SET, also where the instructor may not see it
+   */
+  public Listed one(InstructorCaller instructor, String id) {
+    return find(instructor, id).orElseThrow(() -> new Refused(Reason.NO_DRILL_SET));
+  }
+
+  /**
+   * Keeps a composition under a title.
+   *
+   * @throws Refused NAME_UNFIT, TOO_MANY_DRILL_SETS
+   */
+  public KeptDrillSet keep(InstructorCaller instructor, String title, Composition composition) {
+    requireRoom(instructor);
+    DrillSet set = new DrillSet(Names.name(title), composition);
+    KeptDrillSet kept =
+        new KeptDrillSet(secrets.id(), instructor.id(), set, false, Moments.now(clock));
+    sets.add(kept);
+    return kept;
+  }
+
+  void requireRoom(InstructorCaller instructor) {
+    if (sets.of(instructor.id()).size() >= MOST) {
+      throw new Refused(Reason.TOO_MANY_DRILL_SETS, MOST);
+    }
+  }
+
+  /**
+   * Keeps one that the instructor sees as the instructor's own, under another title.
+   *
+   * @throws Refused NO_DRILL_SET, NAME_UNFIT, TOO_MANY_DRILL_SETS
+   */
+  public KeptDrillSet copy(InstructorCaller instructor, String id, String title) {
+    return keep(instructor, title, one(instructor, id).set().composition());
+  }
+
+  /**
+   * Gives one of the instructor's own another title.
+   *
+   * @throws Refused NO_DRILL_SET, NAME_UNFIT
+   */
+  public void rename(InstructorCaller instructor, String id, String title) {
+    sets.change(own(instructor, id).titled(Names.name(title)));
+  }
+
+  /**
+   * Shares one of the instructor's own with the other instructors, or does so no more.
+   *
+   * @throws Refused NO_DRILL_SET
+   */
+  public void share(InstructorCaller instructor, String id, boolean withSchool) {
+    sets.change(own(instructor, id).shared(withSchool));
+  }
+
+  /**
+   * Forgets one of the instructor's own. Drills that were assigned from it go on.
+   *
+   * @throws Refused NO_DRILL_SET, also where it is another's or comes with the program
+   */
+  public void remove(InstructorCaller instructor, String id) {
+    sets.remove(own(instructor, id).id());
+  }
+
+  private KeptDrillSet own(InstructorCaller instructor, String id) {
+    return sets.find(id)
+        .filter(each -> each.instructor().equals(instructor.id()))
+        .orElseThrow(() -> new Refused(Reason.NO_DRILL_SET));
+  }
+
+  /**
+   * The water of a drill set that the instructor sees; it may be one that was deleted since, or a
+   * colleague's.
+   */
+  public Optional<SurveyedWater> water(InstructorCaller instructor, String water) {
+    for (Listed each : all(instructor)) {
+      SurveyedWater found = each.set().composition().water();
+      if (found != null && found.id().equals(water)) {
+        return Optional.of(found);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * The file of a drill set. A water that comes with the program is named in it; any other lies in
+   * it, so that whoever imports the set has the water too.
+   *
+   * @throws Refused NO_DRILL_SET
+   */
+  public String file(InstructorCaller instructor, String id) {
+    Listed listed = one(instructor, id);
+    SurveyedWater water = listed.set().composition().water();
+    boolean named = water == null || isAuthored(water.id());
+    return files.write(listed.set(), named ? null : sets.water(id).orElseThrow());
+  }
+
+  private boolean isAuthored(String water) {
+    return waterFiles.authored().stream().anyMatch(each -> each.id().equals(water));
+  }
+}
