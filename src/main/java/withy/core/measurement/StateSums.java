@@ -64,14 +64,24 @@ public record StateSums(
 
   /** The sums with one answer more, given after the others. */
   public StateSums plus(Response answer) {
-    double knowing = Likelihood.ofKnowing(answer);
-    SortedMap<String, Weight> weights = new TreeMap<>();
+    SortedMap<String, Double> believing = new TreeMap<>();
     for (String each : tempted(answer)) {
-      double likelihood = Likelihood.ofBelieving(each, answer);
-      weights.put(each, weight(each).after(likelihood, knowing, learning));
+      believing.put(each, Likelihood.ofBelieving(each, answer));
     }
-    Weight guessing = guesses.after(Likelihood.ofGuessing(answer), knowing, learning);
-    return new StateSums(learning, answers + 1, knows * knowing, guessing, weights).scaled();
+    return plus(Likelihood.ofKnowing(answer), Likelihood.ofGuessing(answer), believing);
+  }
+
+  /**
+   * The sums with one answer more, by how likely it is in each state.
+   *
+   * @param believing of one who holds a belief, for every belief that was ever tempted
+   */
+  StateSums plus(double knowing, double guessing, SortedMap<String, Double> believing) {
+    SortedMap<String, Weight> weights = new TreeMap<>();
+    believing.forEach(
+        (belief, likely) -> weights.put(belief, weight(belief).after(likely, knowing, learning)));
+    Weight guessed = guesses.after(guessing, knowing, learning);
+    return new StateSums(learning, answers + 1, knows * knowing, guessed, weights).scaled();
   }
 
   private SortedSet<String> tempted(Response answer) {

@@ -4,23 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static withy.standard.measurement.Figures.number;
 
-import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.commons.csv.CSVRecord;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import withy.core.Chance;
-import withy.core.drill.NextConcept;
-import withy.core.drill.Standing;
-import withy.core.measurement.LearnerModel;
-import withy.core.measurement.LearnerState;
-import withy.core.measurement.StateSums;
-import withy.core.response.OfferedOption;
-import withy.core.response.Response;
 import withy.standard.measurement.Figures;
 
 /**
@@ -31,20 +21,7 @@ import withy.standard.measurement.Figures;
  */
 class ReferenceWorldTest {
   private static final int LEARNERS = 2500;
-  private static final int CONCEPTS = 8;
-  private static final int ITEMS = 30;
-
-  /** Items of one concept on end where these come one after the other; the last has two. */
-  private static final int BLOCK = 4;
-
-  private static final LearnerModel MODEL =
-      new LearnerModel(List.of("first", "second"), List.of(0.70, 0.12, 0.08, 0.10), 0);
-  private static final List<OfferedOption> OFFERED =
-      List.of(
-          new OfferedOption("key", null),
-          new OfferedOption("a", "first"),
-          new OfferedOption("b", "second"),
-          new OfferedOption("c", OfferedOption.UNEXPLAINED));
+  private static final ReferenceWorld WORLD = ReferenceWorld.of(8, Population.USUAL);
 
   @ParameterizedTest
   @ValueSource(strings = {"fixed blocked", "round-robin", "random"})
@@ -71,115 +48,58 @@ class ReferenceWorldTest {
       assertThat(after.precision()).isGreaterThan(number(row, "PPV_at_P>=.8") - 0.02);
       assertThat(after.named()).isGreaterThan(number(row, "misconception_named_right") - 0.015);
     }
-    int late = IntStream.range(0, ITEMS).filter(i -> found.get(i).recall() < 0.90).max().orElse(0);
+    int late =
+        IntStream.range(0, ReferenceWorld.ITEMS)
+            .filter(i -> found.get(i).recall() < 0.90)
+            .max()
+            .orElse(0);
     assertThat(late + 2).isBetween(11, 16);
   }
 
+  /** Learning .20, of which the statistics take .10: the choice goes back to what is not known. */
+  @ParameterizedTest
+  @ValueSource(strings = {"round-robin", "random", "least settled, gap 2"})
+  void mastersAsMuchWhereItemsTeach(String policy) {
+    ReferenceWorld world = ReferenceWorld.of(8, Population.USUAL.learning(0.20));
+    List<Found> found = world.drilled(policy, LEARNERS);
+    for (CSVRecord row : rows(policy, 0.20)) {
+      Found after = found.get((int) number(row, "n_items") - 1);
+      assertThat(after.mastered()).isCloseTo(number(row, "mastered_share"), within(0.025));
+    }
+  }
+
+  /** The same by another seed of that program, which has the blocked drill under another name. */
+  @ParameterizedTest
+  @CsvSource({"blocked,fixed blocked", "roundrobin,round-robin", "random,random"})
+  void findsTheSameByAnotherSeed(String there, String policy) {
+    List<Found> found = drilled(policy);
+    for (CSVRecord row : Figures.of("sim_policy.csv")) {
+      boolean own = row.get("experiment").equals("diagnosis") && row.get("policy").equals(there);
+      if (own && row.get("answers_used").equals("option")) {
+        Found after = found.get((int) number(row, "n_items") - 1);
+        assertThat(after.recall()).isCloseTo(number(row, "c1"), within(0.025));
+        assertThat(after.flagged()).isCloseTo(number(row, "c3"), within(0.025));
+        assertThat(after.precision()).isCloseTo(number(row, "c5"), within(0.02));
+        assertThat(after.named()).isCloseTo(number(row, "c6"), within(0.025));
+      }
+    }
+  }
+
   private static List<CSVRecord> rows(String policy) {
+    return rows(policy, 0);
+  }
+
+  private static List<CSVRecord> rows(String policy, double learning) {
     List<CSVRecord> rows =
         Figures.of("sim_targets.csv").stream()
             .filter(row -> row.get("policy").equals(policy))
-            .filter(row -> number(row, "learning_per_item") == 0)
+            .filter(row -> number(row, "learning_per_item") == learning)
             .toList();
     assertThat(rows).hasSize(3);
     return rows;
   }
 
   private static List<Found> drilled(String policy) {
-    List<Found> found = IntStream.range(0, ITEMS).mapToObj(i -> new Found()).toList();
-    for (int learner = 0; learner < LEARNERS; learner++) {
-      new Learner(Chance.of(7, learner)).drill(policy, found);
-    }
-    return found;
-  }
-
-  private static final class Learner {
-    private final Chance chance;
-    private final double slip;
-    private final double pull;
-    private final List<PlantedState> planted = new ArrayList<>();
-    private final List<StateSums> sums = new ArrayList<>();
-    private final List<LearnerState> states = new ArrayList<>();
-    private final List<String> asked = new ArrayList<>();
-
-    Learner(Chance chance) {
-      this.chance = chance;
-      this.slip = Population.between(0.04, 0.16, chance);
-      this.pull = Population.between(0.60, 0.90, chance);
-      for (int concept = 0; concept < CONCEPTS; concept++) {
-        planted.add(state(Population.share(chance)));
-        sums.add(MODEL.noAnswers());
-        states.add(after(concept));
-      }
-    }
-
-    private PlantedState state(double place) {
-      @Nullable String belief =
-          place < 0.70 || place >= 0.90 ? null : place < 0.82 ? "first" : "second";
-      return new PlantedState(place < 0.70, belief, slip, pull);
-    }
-
-    private LearnerState after(int concept) {
-      return MODEL.after("learner", String.valueOf(concept), sums.get(concept));
-    }
-
-    void drill(String policy, List<Found> found) {
-      for (int number = 0; number < ITEMS; number++) {
-        int concept = concept(policy, number);
-        asked.add(String.valueOf(concept));
-        sums.set(concept, sums.get(concept).plus(response(concept, number)));
-        states.set(concept, after(concept));
-        for (int each = 0; each < CONCEPTS; each++) {
-          found.get(number).add(planted.get(each), planted.get(each), states.get(each));
-        }
-      }
-    }
-
-    private int concept(String policy, int number) {
-      return switch (policy) {
-        case "fixed blocked" -> number / BLOCK;
-        case "round-robin" -> number % CONCEPTS;
-        case "random" -> chance.below(CONCEPTS);
-        default ->
-            Integer.parseInt(
-                NextConcept.leastSettled(states.stream().map(Standing::new).toList(), asked, chance)
-                    .concept());
-      };
-    }
-
-    private Response response(int concept, int number) {
-      OfferedOption given = given(planted.get(concept));
-      return new Response(
-          "learner",
-          "drill",
-          "item-" + number,
-          "identify",
-          "iala-a",
-          List.of(String.valueOf(concept)),
-          "key",
-          given.value(),
-          given.belief(),
-          OFFERED,
-          given.value().equals("key"),
-          8000,
-          Instant.EPOCH.plusSeconds(number));
-    }
-
-    private OfferedOption given(PlantedState state) {
-      if (!state.knows() && state.belief() == null) {
-        return chance.pick(OFFERED);
-      }
-      OfferedOption aim =
-          OFFERED.stream()
-              .filter(
-                  each ->
-                      state.knows()
-                          ? each.value().equals("key")
-                          : each.tempts(String.valueOf(state.belief())))
-              .findFirst()
-              .orElseThrow();
-      boolean firm = Population.share(chance) < (state.knows() ? 1 - slip : pull);
-      return firm ? aim : chance.pick(OFFERED.stream().filter(each -> each != aim).toList());
-    }
+    return WORLD.drilled(policy, LEARNERS);
   }
 }

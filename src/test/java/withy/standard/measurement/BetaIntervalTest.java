@@ -32,14 +32,28 @@ class BetaIntervalTest {
     double mean = DoubleStream.of(rates).average().orElseThrow();
     double variance = DoubleStream.of(rates).map(r -> (r - mean) * (r - mean)).sum() / 69;
     double strength = mean * (1 - mean) / variance - 1;
-    assertThat(mean * strength).isCloseTo(1.3561, within(5e-5));
-    assertThat((1 - mean) * strength).isCloseTo(8.6151, within(5e-5));
+    assertThat(mean).isCloseTo(misc("rat tumour mean of 70 rates"), within(1e-9));
+    assertThat(Math.sqrt(variance)).isCloseTo(misc("sd"), within(1e-9));
+    assertThat(mean * strength)
+        .isCloseTo(misc("moment alpha"), within(1e-8))
+        .isCloseTo(1.3561, within(5e-5));
+    assertThat((1 - mean) * strength)
+        .isCloseTo(misc("moment beta"), within(1e-8))
+        .isCloseTo(8.6151, within(5e-5));
     double errors = number(rows.get(70), "y");
     double others = number(rows.get(70), "n") - errors;
     BetaDistribution posterior =
         BetaDistribution.of(mean * strength + errors, (1 - mean) * strength + others);
-    assertThat(posterior.getMean()).isCloseTo(0.22344, within(5e-6));
-    assertThat(Math.sqrt(posterior.getVariance())).isCloseTo(0.08336, within(5e-6));
+    assertThat(posterior.getMean())
+        .isCloseTo(misc("posterior mean 4/14"), within(1e-9))
+        .isCloseTo(0.22344, within(5e-6));
+    assertThat(Math.sqrt(posterior.getVariance()))
+        .isCloseTo(misc("posterior sd"), within(1e-9))
+        .isCloseTo(0.08336, within(5e-6));
+  }
+
+  private static double misc(String quantity) {
+    return Double.parseDouble(Figures.value("misc_checks.csv", quantity, "computed"));
   }
 
   /** Brown, Cai and DasGupta 2001: Jeffreys' interval, which a class rate gives, at 95 %. */

@@ -31,4 +31,13 @@ public final class Figures {
   public static double number(CSVRecord row, String column) {
     return Double.parseDouble(row.get(column));
   }
+
+  /** What stands beside the name of a quantity; the first where it stands there twice. */
+  public static String value(String file, String quantity, String column) {
+    return of(file).stream()
+        .filter(row -> row.get("quantity").strip().equals(quantity))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException(file + " has no " + quantity))
+        .get(column);
+  }
 }

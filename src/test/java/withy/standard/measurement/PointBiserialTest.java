@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.commons.csv.CSVRecord;
 import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import withy.core.measurement.FormAnalysis;
@@ -55,6 +56,25 @@ class PointBiserialTest {
       assertThat(form.facility()).isEqualTo(number(published.get(i), "p"), TEN_DIGITS);
       assertThat(form.discrimination())
           .isEqualTo(number(published.get(i), "point_biserial_excl(corrected)"), TEN_DIGITS);
+    }
+  }
+
+  /** The project's reference, 3: small enough to follow by hand. */
+  @Test
+  void correlatesTheItemsOfTenLearners() {
+    List<CSVRecord> items = Figures.of("ten_learners.csv");
+    for (CSVRecord item : items) {
+      PointBiserial rest = new PointBiserial();
+      String answers = item.get("answers");
+      for (int learner = 0; learner < answers.length(); learner++) {
+        int at = learner;
+        long total = items.stream().filter(each -> each.get("answers").charAt(at) == '1').count();
+        boolean right = answers.charAt(learner) == '1';
+        rest.add(right, total - (right ? 1 : 0));
+      }
+      assertThat(rest.coefficient()).isEqualTo(number(item, "corrected"), within(5e-5));
+      long right = answers.chars().filter(each -> each == '1').count();
+      assertThat(right / 10.0).isEqualTo(number(item, "p"), TEN_DIGITS);
     }
   }
 

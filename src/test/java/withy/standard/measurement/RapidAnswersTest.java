@@ -49,4 +49,12 @@ class RapidAnswersTest {
         Arrays.stream(millis()).filter(each -> !RapidAnswers.isRapid((long) each, mean)).count();
     assertThat(slow / 10.0).isCloseTo(RapidAnswers.EFFORT, within(1e-12));
   }
+
+  /** At a threshold of two seconds, which a mean time of twenty gives. */
+  @Test
+  void leavesEightOfTheTenWhereTwoSecondsAreNeeded() {
+    long slow =
+        Arrays.stream(millis()).filter(e -> !RapidAnswers.isRapid((long) e, 20_000.0)).count();
+    assertThat(slow / 10.0).isCloseTo(Double.parseDouble(value("RTE_threshold_2s")), within(1e-12));
+  }
 }

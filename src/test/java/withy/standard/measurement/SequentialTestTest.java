@@ -106,14 +106,36 @@ class SequentialTestTest {
   void drawsTheLinesOfTheHandbook() {
     SequentialTest plan = new SequentialTest(0.90, 0.99, 0.10, 0.05, 1000);
     double step = plan.sum(1, 0) - plan.sum(0, 1);
-    assertThat(plan.readyFrom() / step).isCloseTo(0.93886, within(5e-6));
-    assertThat(-plan.notReadyFrom() / step).isCloseTo(1.20538, within(5e-6));
-    assertThat(plan.sum(1, 0) / step).isCloseTo(0.039747, within(5e-7));
+    assertThat(plan.readyFrom() / step)
+        .isCloseTo(misc("NIST 6.2.6 h1 (p1=.01,p2=.10,a=.05,b=.10)"), within(1e-9))
+        .isCloseTo(0.93886, within(5e-6));
+    assertThat(-plan.notReadyFrom() / step)
+        .isCloseTo(misc("NIST h2"), within(1e-8))
+        .isCloseTo(1.20538, within(5e-6));
+    assertThat(plan.sum(1, 0) / step)
+        .isCloseTo(misc("NIST slope s"), within(1e-10))
+        .isCloseTo(0.039747, within(5e-7));
     int answers = 1;
     while (plan.stand(answers, 0) == GO_ON) {
       answers++;
     }
     assertThat(answers).isEqualTo(24);
+    assertThat(misc("NIST earliest n for acceptance")).isEqualTo(24);
+  }
+
+  /** Wald's own example, defective share .1 against .3, risks .02 and .03. */
+  @Test
+  void drawsTheLinesOfWald() {
+    SequentialTest plan = new SequentialTest(0.70, 0.90, 0.03, 0.02, 1000);
+    double step = plan.sum(1, 0) - plan.sum(0, 1);
+    assertThat(plan.readyFrom() / step)
+        .isCloseTo(misc("Wald p0=.1 p1=.3 a=.02 b=.03 h_accept"), within(1e-9));
+    assertThat(-plan.notReadyFrom() / step).isCloseTo(misc("... h_reject"), within(1e-8));
+    assertThat(plan.sum(1, 0) / step).isCloseTo(misc("... slope"), within(1e-9));
+  }
+
+  private static double misc(String quantity) {
+    return Double.parseDouble(Figures.value("misc_checks.csv", quantity, "computed"));
   }
 
   @ParameterizedTest

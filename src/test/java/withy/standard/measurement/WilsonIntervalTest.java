@@ -6,6 +6,7 @@ import static withy.standard.measurement.Figures.number;
 
 import java.util.List;
 import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import withy.core.measurement.WilsonInterval;
@@ -28,5 +29,14 @@ class WilsonIntervalTest {
     if (!row.get("published_upper").isEmpty()) {
       assertThat(interval.upper()).isCloseTo(number(row, "published_upper"), within(5.1e-5));
     }
+  }
+
+  /** The share ready of a class: 9 of 12, 95 %. */
+  @Test
+  void isWideForOneClass() {
+    String[] limits = Figures.value("misc_checks.csv", "Wilson 95% 9/12", "computed").split(" ");
+    WilsonInterval interval = WilsonInterval.of(9, 12, 0.95);
+    assertThat(interval.lower()).isCloseTo(Double.parseDouble(limits[0]), within(5e-6));
+    assertThat(interval.upper()).isCloseTo(Double.parseDouble(limits[1]), within(5e-6));
   }
 }
