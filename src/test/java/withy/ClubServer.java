@@ -11,10 +11,6 @@ import java.io.UncheckedIOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.sql.Connection;
-import java.sql.DriverManager;
-import java.sql.PreparedStatement;
-import java.sql.SQLException;
 import java.util.List;
 import java.util.UUID;
 import withy.catalogue.DrillSetCatalogue;
@@ -22,7 +18,6 @@ import withy.catalogue.WaterReader;
 import withy.core.item.ItemGenerator;
 import withy.fixture.AnyAnswer;
 import withy.store.Store;
-import withy.usecase.InstructorAccount;
 import withy.usecase.ItemSource;
 import withy.usecase.School;
 import withy.web.Browser;
@@ -110,11 +105,14 @@ public final class ClubServer implements AutoCloseable {
     return signedIn("Marlo");
   }
 
-  /** A second instructor on the same server. */
+  /** A second instructor on the same server, whom the first invites when first asked for. */
   public Browser otherInstructor() {
-    instructor();
-    InstructorAccount first = store.ports().instructors().byName("marlo").orElseThrow();
-    addInstructor("Quill", first.passwordHash());
+    Browser first = instructor();
+    if (store.ports().instructors().byName("quill").isEmpty()) {
+      String code = json(first.postJson("/api/invitations", "{}")).get("code").textValue();
+      String json = "{'invitation':'%s','name':'Quill','password':'%s'}".formatted(code, PASSWORD);
+      assertThat(nobody().postJson("/api/instructors", quoted(json)).statusCode()).isEqualTo(201);
+    }
     return signedIn("Quill");
   }
 
@@ -176,22 +174,6 @@ public final class ClubServer implements AutoCloseable {
       return JSON.readTree(response.body());
     } catch (JsonProcessingException e) {
       throw new IllegalStateException(response.body(), e);
-    }
-  }
-
-  /** The program lets nobody make a second instructor yet; the database bears more. */
-  private void addInstructor(String name, String hash) {
-    String sql = "INSERT INTO instructor (id, name, folded, password_hash) VALUES (?, ?, ?, ?)";
-    try (Connection connection =
-            DriverManager.getConnection("jdbc:h2:async:" + folder.resolve("withy"), "sa", "");
-        PreparedStatement insert = connection.prepareStatement(sql)) {
-      insert.setString(1, "b".repeat(32));
-      insert.setString(2, name);
-      insert.setString(3, name.toLowerCase(java.util.Locale.ROOT));
-      insert.setString(4, hash);
-      insert.execute();
-    } catch (SQLException e) {
-      throw new IllegalStateException(e);
     }
   }
 

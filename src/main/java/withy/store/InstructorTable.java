@@ -1,8 +1,12 @@
 package withy.store;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.statement.StatementContext;
 import withy.usecase.InstructorAccount;
 import withy.usecase.Instructors;
 
@@ -49,6 +53,36 @@ final class InstructorTable implements Instructors {
     return added == 1;
   }
 
+  static void insert(Handle handle, InstructorAccount account, String folded) {
+    handle
+        .createUpdate(
+            """
+            INSERT INTO instructor (id, name, folded, password_hash)
+            VALUES (:id, :name, :folded, :hash)
+            """)
+        .bind("id", account.id())
+        .bind("name", account.name())
+        .bind("folded", folded)
+        .bind("hash", account.passwordHash())
+        .execute();
+  }
+
+  @Override
+  public List<InstructorAccount> all() {
+    return jdbi.withHandle(
+        handle ->
+            handle
+                .createQuery("SELECT id, name, password_hash FROM instructor ORDER BY folded")
+                .map(InstructorTable::read)
+                .list());
+  }
+
+  private static InstructorAccount read(ResultSet row, StatementContext context)
+      throws SQLException {
+    return new InstructorAccount(
+        row.getString("id"), row.getString("name"), row.getString("password_hash"));
+  }
+
   @Override
   public Optional<InstructorAccount> byName(String folded) {
     return jdbi.withHandle(
@@ -57,12 +91,7 @@ final class InstructorTable implements Instructors {
                 .createQuery(
                     "SELECT id, name, password_hash FROM instructor WHERE folded = :folded")
                 .bind("folded", folded)
-                .map(
-                    (row, context) ->
-                        new InstructorAccount(
-                            row.getString("id"),
-                            row.getString("name"),
-                            row.getString("password_hash")))
+                .map(InstructorTable::read)
                 .findOne());
   }
 

@@ -78,6 +78,7 @@ public final class Store implements AutoCloseable {
         new IssuedItemTable(jdbi),
         new ResponseTable(jdbi),
         new SessionTable(jdbi),
+        new InvitationTable(jdbi),
         waters,
         waterFiles,
         new DrillSetTable(jdbi, waters, drillSetFiles),

@@ -1,5 +1,6 @@
 package withy.usecase;
 
+import java.util.List;
 import java.util.Optional;
 
 /** Where instructors are kept. */
@@ -13,6 +14,9 @@ public interface Instructors {
    * @return false, and nothing is kept, if there is an instructor
    */
   boolean addFirst(InstructorAccount account, String folded);
+
+  /** All of them, by name. */
+  List<InstructorAccount> all();
 
   Optional<InstructorAccount> byName(String folded);
 

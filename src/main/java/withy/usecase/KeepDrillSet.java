@@ -14,6 +14,7 @@ public final class KeepDrillSet {
   /** Drill sets that one instructor can have. */
   public static final int MOST = 200;
 
+  private final Instructors instructors;
   private final KeptDrillSets sets;
   private final DrillSetFiles files;
   private final WaterFiles waterFiles;
@@ -21,6 +22,7 @@ public final class KeepDrillSet {
   private final Secrets secrets;
 
   KeepDrillSet(Ports ports, Clock clock, Secrets secrets) {
+    this.instructors = ports.instructors();
     this.sets = ports.drillSets();
     this.files = ports.drillSetFiles();
     this.waterFiles = ports.waterFiles();
@@ -32,12 +34,18 @@ public final class KeepDrillSet {
    * A drill set to choose.
    *
    * @param kept as it is kept; null of one that comes with the program
-   * @param own whether the instructor may change it
+   * @param by the name of the colleague whose it is; null of one of the instructor's own, who alone
+   *     may change it
    */
-  public record Listed(String id, DrillSet set, @Nullable KeptDrillSet kept, boolean own) {
-    static Listed of(KeptDrillSet kept, InstructorCaller instructor) {
-      boolean own = kept.instructor().equals(instructor.id());
-      return new Listed(kept.id(), kept.set(), kept, own);
+  public record Listed(String id, DrillSet set, @Nullable KeptDrillSet kept, @Nullable String by) {
+    /** Whether it is the instructor's own. */
+    public boolean own() {
+      return kept != null && by == null;
+    }
+
+    /** Whether other instructors see it that is kept. */
+    public boolean shared() {
+      return kept != null && kept.shared();
     }
 
     /** Whether it comes with the program. */
@@ -46,30 +54,41 @@ public final class KeepDrillSet {
     }
   }
 
+  private Listed listed(KeptDrillSet kept, InstructorCaller instructor) {
+    boolean own = kept.instructor().equals(instructor.id());
+    return new Listed(kept.id(), kept.set(), kept, own ? null : name(kept.instructor()));
+  }
+
+  private String name(String instructor) {
+    return instructors.all().stream()
+        .filter(each -> each.id().equals(instructor))
+        .map(InstructorAccount::name)
+        .findFirst()
+        .orElseThrow();
+  }
+
   /** The instructor's own, those that colleagues share, then those of the program. */
   public List<Listed> all(InstructorCaller instructor) {
     List<Listed> all = new ArrayList<>();
-    sets.of(instructor.id()).forEach(each -> all.add(Listed.of(each, instructor)));
-    sets.sharedWith(instructor.id()).forEach(each -> all.add(Listed.of(each, instructor)));
+    sets.of(instructor.id()).forEach(each -> all.add(listed(each, instructor)));
+    sets.sharedWith(instructor.id()).forEach(each -> all.add(listed(each, instructor)));
     all.addAll(authored());
     return all;
   }
 
   /** Those that come with the program. */
   public List<Listed> authored() {
-    return files.all().stream()
-        .map(each -> new Listed(each.id(), each.set(), null, false))
-        .toList();
+    return files.all().stream().map(each -> new Listed(each.id(), each.set(), null, null)).toList();
   }
 
   /** The one of an id; empty where there is none, or the instructor may not see it. */
   public Optional<Listed> find(InstructorCaller instructor, String id) {
     Optional<DrillSet> authored = files.find(id);
     return authored.isPresent()
-        ? authored.map(set -> new Listed(id, set, null, false))
+        ? authored.map(set -> new Listed(id, set, null, null))
         : sets.find(id)
-            .map(each -> Listed.of(each, instructor))
-            .filter(each -> each.own() || each.kept() != null && each.kept().shared());
+            .map(each -> listed(each, instructor))
+            .filter(each -> each.own() || each.shared());
   }
 
   /**

@@ -9,6 +9,7 @@ public record Ports(
     IssuedItems issuedItems,
     Responses responses,
     Sessions sessions,
+    Invitations invitations,
     Waters waters,
     WaterFiles waterFiles,
     KeptDrillSets drillSets,

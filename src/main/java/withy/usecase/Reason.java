@@ -4,6 +4,14 @@ package withy.usecase;
 public enum Reason {
   /** The set-up code is wrong, or was used already. */
   WRONG_SET_UP_CODE,
+  /** The code of the invitation is wrong, was used, withdrawn, or has expired. */
+  WRONG_INVITATION,
+  /** No such invitation, not this instructor's, or used already. */
+  NO_INVITATION,
+  /** The instructor has all the open invitations that one can have; the detail is how many. */
+  TOO_MANY_INVITATIONS,
+  /** Another instructor of the school has this name. */
+  NAME_TAKEN,
   /** No instructor has this name and password. */
   WRONG_SIGN_IN,
   /** Too many failures in a row; the detail is the {@link java.time.Duration} to wait. */

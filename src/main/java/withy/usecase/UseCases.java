@@ -7,6 +7,7 @@ import withy.core.item.ItemGenerator;
 public record UseCases(
     SetUp setUp,
     SignIn signIn,
+    InviteColleague inviteColleague,
     OpenClass openClass,
     JoinClass joinClass,
     ComposeDrill composeDrill,
@@ -47,6 +48,7 @@ public record UseCases(
     return new UseCases(
         new SetUp(ports.instructors(), passwords, secrets),
         new SignIn(ports.instructors(), ports.sessions(), passwords, clock, secrets),
+        new InviteColleague(ports, passwords, clock, secrets),
         openClass,
         new JoinClass(ports.classes(), ports.learners(), ports.sessions(), clock, secrets),
         new ComposeDrill(source),

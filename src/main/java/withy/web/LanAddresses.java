@@ -43,6 +43,18 @@ public final class LanAddresses {
     return urls;
   }
 
+  /**
+   * Where other machines find the server that a visit calls: not at localhost, which is themselves.
+   */
+  public static String origin(Visit visit) {
+    String host = visit.context().host() == null ? "localhost" : visit.context().host();
+    String name = host.replaceFirst(":\\d+$", "");
+    List<String> lan = siteLocal();
+    boolean own = List.of("localhost", "127.0.0.1", "[::1]").contains(name);
+    String seen = own && !lan.isEmpty() ? lan.get(0) + host.substring(name.length()) : host;
+    return visit.context().scheme() + "://" + seen;
+  }
+
   /** Whether a host stands for every address of this machine. */
   public static boolean isAny(String host) {
     return host.equals("0.0.0.0") || host.equals("::") || host.equals("[::]");

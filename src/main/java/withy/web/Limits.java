@@ -43,7 +43,7 @@ public final class Limits {
   }
 
   /**
-   * Tries a password or a set-up code.
+   * Tries a password, a set-up code or an invitation.
    *
    * @throws Declined when too many were wrong
    */
@@ -81,6 +81,9 @@ public final class Limits {
   }
 
   private static boolean isWrongSignIn(Refused refused) {
-    return refused.reason() == Reason.WRONG_SIGN_IN || refused.reason() == Reason.WRONG_SET_UP_CODE;
+    return switch (refused.reason()) {
+      case WRONG_SIGN_IN, WRONG_SET_UP_CODE, WRONG_INVITATION -> true;
+      default -> false;
+    };
   }
 }

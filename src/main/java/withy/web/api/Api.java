@@ -17,6 +17,7 @@ public final class Api implements RouteGroup {
     this.groups =
         List.of(
             new EntryApi(useCases, limits),
+            new InvitationApi(useCases),
             new ClassApi(useCases),
             new WaterApi(useCases, wording),
             new DrillSetApi(useCases, wording),

@@ -37,13 +37,12 @@ final class DrillSetApi implements RouteGroup {
 
   private record DrillSetJson(String id, String title, int length, boolean own, boolean shared) {
     static DrillSetJson of(Listed listed) {
-      KeptDrillSet kept = listed.kept();
       return new DrillSetJson(
           listed.id(),
           listed.set().title(),
           listed.set().composition().length(),
           listed.own(),
-          kept != null && kept.shared());
+          listed.shared());
     }
   }
 

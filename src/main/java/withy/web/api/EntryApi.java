@@ -45,14 +45,21 @@ final class EntryApi implements RouteGroup {
         Route.post("/api/join", Role.ANYONE, this::join));
   }
 
+  /** The first instructor proves it with the set-up code, every other with an invitation. */
   private void setUp(Visit visit) {
     Body body = Body.of(visit.context());
-    String code = body.text("setUpCode");
+    boolean invited = body.has("invitation");
+    String code = body.text(invited ? "invitation" : "setUpCode");
     String name = body.text("name");
     String password = body.text("password");
     body.requireNothingElse();
     InstructorAccount account =
-        limits.signIn(visit, () -> useCases.setUp().setUp(code, name, password));
+        limits.signIn(
+            visit,
+            () ->
+                invited
+                    ? useCases.inviteColleague().join(code, name, password)
+                    : useCases.setUp().setUp(code, name, password));
     Json.answer(visit.context(), 201, Map.of("id", account.id()));
   }
 

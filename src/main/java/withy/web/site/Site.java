@@ -9,6 +9,7 @@ import withy.web.Metrics;
 import withy.web.Route;
 import withy.web.RouteGroup;
 import withy.web.pages.PageRenderer;
+import withy.web.pages.colleagues.SchoolPages;
 import withy.web.pages.drillsets.DrillSetPages;
 import withy.web.pages.instructor.AccountPages;
 import withy.web.pages.instructor.AssignmentPages;
@@ -41,6 +42,7 @@ public final class Site implements RouteGroup {
             new DrillPages(pages, useCases, clock),
             new AnswerPages(pages, useCases, limits, metrics, clock),
             new AccountPages(pages, useCases, limits),
+            new SchoolPages(pages, useCases, limits),
             new ClassPages(pages, useCases),
             new ComposePages(pages, useCases),
             new PlanPages(pages, useCases),

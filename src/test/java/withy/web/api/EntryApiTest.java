@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static withy.ClubServer.json;
 import static withy.ClubServer.quoted;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.net.http.HttpResponse;
 import java.time.Duration;
 import java.util.List;
@@ -36,6 +37,48 @@ class EntryApiTest {
     HttpResponse<String> again = setUp(code, "a long walk");
     assertThat(again.statusCode()).isEqualTo(403);
     assertThat(json(again).get("type").textValue()).endsWith("wrong-set-up-code");
+  }
+
+  @Test
+  void anInvitationMakesOneMoreInstructor() {
+    Browser marlo = club.instructor();
+    JsonNode invited = json(marlo.postJson("/api/invitations", "{}"));
+    JsonNode open = json(marlo.get("/api/invitations"));
+    assertThat(open.get(0).get("id")).isEqualTo(invited.get("id"));
+    assertThat(open.toString()).doesNotContain(invited.get("code").textValue());
+    String code = invited.get("code").textValue();
+    HttpResponse<String> taken = invited(code, "Marlo");
+    assertThat(taken.statusCode()).isEqualTo(409);
+    assertThat(json(taken).get("field").textValue()).isEqualTo("name");
+    assertThat(invited(code, "Quill").statusCode()).isEqualTo(201);
+    HttpResponse<String> again = invited(code, "Rill");
+    assertThat(again.statusCode()).isEqualTo(403);
+    assertThat(json(again).get("field").textValue()).isEqualTo("invitation");
+    assertThat(json(marlo.get("/api/invitations"))).isEmpty();
+  }
+
+  @Test
+  void guessingInvitationsIsHeldUp() {
+    club.instructor();
+    for (int i = 0; i < 10; i++) {
+      assertThat(invited("2222-2222-222" + (2 + i % 8), "Quill").statusCode()).isEqualTo(403);
+    }
+    assertThat(invited("2222-2222-2222", "Quill").statusCode()).isEqualTo(429);
+  }
+
+  @Test
+  void aWithdrawnInvitationIsGoodForNothing() {
+    Browser marlo = club.instructor();
+    JsonNode invited = json(marlo.postJson("/api/invitations", "{}"));
+    String one = "/api/invitations/" + invited.get("id").textValue();
+    assertThat(club.otherInstructor().call("DELETE", one).statusCode()).isEqualTo(404);
+    assertThat(marlo.call("DELETE", one).statusCode()).isEqualTo(204);
+    assertThat(invited(invited.get("code").textValue(), "Rill").statusCode()).isEqualTo(403);
+  }
+
+  private HttpResponse<String> invited(String code, String name) {
+    String json = "{'invitation':'%s','name':'%s','password':'a long walk on the pier'}";
+    return club.nobody().postJson("/api/instructors", quoted(json.formatted(code, name)));
   }
 
   @Test

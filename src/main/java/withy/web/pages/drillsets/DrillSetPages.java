@@ -35,7 +35,9 @@ public final class DrillSetPages implements RouteGroup {
           "page.drill-set.news-kept",
           "page.drill-set.news-imported",
           "page.drill-set.news-copied",
-          "page.drill-set.news-renamed");
+          "page.drill-set.news-renamed",
+          "page.drill-set.news-shared",
+          "page.drill-set.news-withdrawn");
 
   private final PageRenderer pages;
   private final UseCases useCases;
@@ -56,6 +58,7 @@ public final class DrillSetPages implements RouteGroup {
         Route.get("/drill-sets/{id}/file", Role.INSTRUCTOR, this::file),
         Route.post("/drill-sets/{id}/title", Role.INSTRUCTOR, this::rename),
         Route.post("/drill-sets/{id}/copy", Role.INSTRUCTOR, this::copy),
+        Route.post("/drill-sets/{id}/share", Role.INSTRUCTOR, this::share),
         Route.post("/drill-sets/{id}/delete", Role.INSTRUCTOR, this::delete));
   }
 
@@ -195,6 +198,12 @@ public final class DrillSetPages implements RouteGroup {
     Listed listed = listed(visit);
     DrillSetView view = view(visit, listed, typed);
     pages.showAgain(visit, ONE, listed.set().title(), view, form.problems());
+  }
+
+  private void share(Visit visit) {
+    boolean shared = Form.of(visit).text("shared").equals("yes");
+    useCases.keepDrillSet().share(visit.instructor(), id(visit), shared);
+    visit.goTo("/drill-sets/" + id(visit) + (shared ? "?shared=yes" : "?withdrawn=yes"));
   }
 
   private void delete(Visit visit) {

@@ -16,6 +16,7 @@ public record DrillSetView(
     String title,
     String typed,
     boolean own,
+    boolean shared,
     String from,
     @Nullable String news,
     List<Fact> facts,

@@ -35,7 +35,9 @@ final class DrillSetViews {
   }
 
   private DrillSetRow row(Listed listed) {
-    String about = words.line(listed.set().composition());
+    String line = words.line(listed.set().composition());
+    String by = listed.by();
+    String about = by == null ? line : wording.text("page.drill-set.line-by", line, by);
     return new DrillSetRow(listed.id(), listed.set().title(), about);
   }
 
@@ -55,6 +57,7 @@ final class DrillSetViews {
         listed.set().title(),
         typed,
         listed.own(),
+        listed.shared(),
         from(listed),
         news,
         words.facts(listed.set().composition()),
@@ -70,7 +73,12 @@ final class DrillSetViews {
     if (listed.authored()) {
       return wording.text("page.drill-set.from-authored");
     }
-    return wording.text(listed.own() ? "page.drill-set.from-own" : "page.drill-set.from-shared");
+    String by = listed.by();
+    if (by != null) {
+      return wording.text("page.drill-set.from-shared", by);
+    }
+    return wording.text(
+        listed.shared() ? "page.drill-set.from-own-shared" : "page.drill-set.from-own");
   }
 
   private static String says(List<SchoolClass> all, List<ClassChoice> classes) {

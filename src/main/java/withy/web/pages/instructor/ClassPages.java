@@ -1,6 +1,5 @@
 package withy.web.pages.instructor;
 
-import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import withy.core.mark.Practice;
@@ -83,7 +82,7 @@ public final class ClassPages implements RouteGroup {
         views.one(
             shown,
             useCases.reviewClass().silent(visit.instructor(), id).size(),
-            origin(visit),
+            LanAddresses.origin(visit),
             news(visit, progress),
             progress,
             useCases.reviewClass().review(visit.instructor(), id));
@@ -100,16 +99,6 @@ public final class ClassPages implements RouteGroup {
         .findFirst()
         .map(each -> text("page.class.assigned", views.title(each)))
         .orElse(null);
-  }
-
-  /** Where phones find this server: not at localhost, which is themselves. */
-  private static String origin(Visit visit) {
-    String host = visit.context().host() == null ? "localhost" : visit.context().host();
-    String name = host.replaceFirst(":\\d+$", "");
-    List<String> lan = LanAddresses.siteLocal();
-    boolean own = Arrays.asList("localhost", "127.0.0.1", "[::1]").contains(name);
-    String seen = own && !lan.isEmpty() ? lan.get(0) + host.substring(name.length()) : host;
-    return visit.context().scheme() + "://" + seen;
   }
 
   private static @Nullable Practice practice(String typed) {

@@ -1,8 +1,6 @@
 package withy.web.pages.learner;
 
-import java.time.Duration;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import withy.usecase.Caller;
 import withy.usecase.JoinClass;
 import withy.usecase.LearnerCaller;
@@ -20,6 +18,7 @@ import withy.web.RouteGroup;
 import withy.web.Visit;
 import withy.web.pages.Form;
 import withy.web.pages.PageRenderer;
+import withy.web.pages.ShownOnce;
 
 /** The pages on which a learner joins a class or comes back to it. */
 public final class JoinPages implements RouteGroup {
@@ -27,6 +26,10 @@ public final class JoinPages implements RouteGroup {
   private static final String RETURN_CODE = "returnCode";
 
   private final PageRenderer pages;
+
+  /** Of the return code only the digest is kept: a page lost on the way would lose it for good. */
+  private static final ShownOnce SHOWN = new ShownOnce("returnCode", "/welcome");
+
   private final JoinClass joinClass;
   private final OpenClass openClass;
   private final ListAssignments listAssignments;
@@ -51,7 +54,7 @@ public final class JoinPages implements RouteGroup {
         Route.get("/join/{code}", Role.ANYONE, this::invited),
         Route.post("/join", Role.ANYONE, this::join),
         Route.post("/come-back", Role.ANYONE, this::comeBack),
-        Route.get(ReturnCode.PATH, Role.LEARNER, this::welcome));
+        Route.get(SHOWN.path(), Role.LEARNER, this::welcome));
   }
 
   private void entry(Visit visit) {
@@ -74,8 +77,8 @@ public final class JoinPages implements RouteGroup {
       JoinClass.Joined joined =
           limits.join(visit, () -> joinClass.join(form.text(CODE), form.text("nickname")));
       begin(visit, joined.session());
-      ReturnCode.give(visit, joined.returnCode());
-      visit.goTo(ReturnCode.PATH);
+      SHOWN.give(visit, joined.returnCode());
+      visit.goTo(SHOWN.path());
     } catch (Refused refused) {
       refuseJoin(form, refused);
       showAgain(visit, form);
@@ -107,7 +110,7 @@ public final class JoinPages implements RouteGroup {
   }
 
   private void welcome(Visit visit) {
-    String code = ReturnCode.read(visit);
+    String code = SHOWN.read(visit);
     if (code == null) {
       visit.goTo("/drills");
       return;
@@ -145,28 +148,5 @@ public final class JoinPages implements RouteGroup {
 
   private String text(String key) {
     return pages.wording().text(key);
-  }
-
-  /**
-   * Carries the return code from the form to the page that shows it, and lets a reload of that page
-   * show it again for some minutes: only its digest is kept, so a page lost on the way would lose
-   * it for good.
-   */
-  private static final class ReturnCode {
-    static final String PATH = "/welcome";
-
-    private static final String NAME = "returnCode";
-    private static final Duration SHOWN_FOR = Duration.ofMinutes(10);
-
-    private ReturnCode() {}
-
-    static void give(Visit visit, String code) {
-      String cookie = NAME + "=" + code + "; Path=" + PATH + "; HttpOnly; SameSite=Lax; Max-Age=";
-      visit.context().res().addHeader("Set-Cookie", cookie + SHOWN_FOR.toSeconds());
-    }
-
-    static @Nullable String read(Visit visit) {
-      return visit.context().cookie(NAME);
-    }
   }
 }
