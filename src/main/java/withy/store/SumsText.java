@@ -25,7 +25,7 @@ import withy.core.measurement.StateSums;
  * counted anew.
  */
 final class SumsText {
-  static final int FORMAT = 1;
+  static final int FORMAT = 2;
 
   private static final ObjectMapper JSON = new ObjectMapper();
 
@@ -50,6 +50,7 @@ final class SumsText {
                     .putArray(pair.shown() + " " + pair.answered())
                     .add(each.offered())
                     .add(each.times())
+                    .add(each.right())
                     .add(each.slips()));
     return text.toString();
   }
@@ -135,6 +136,7 @@ final class SumsText {
   }
 
   private static PairSums pairSums(JsonNode node) {
-    return new PairSums(node.get(0).asInt(), node.get(1).asInt(), node.get(2).asDouble());
+    return new PairSums(
+        node.get(0).asInt(), node.get(1).asInt(), node.get(2).asInt(), node.get(3).asDouble());
   }
 }

@@ -7,6 +7,7 @@ import java.util.Set;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
 import withy.core.measurement.ClassRate;
+import withy.core.measurement.ConfusionTable;
 import withy.core.measurement.LearnerSums;
 import withy.core.measurement.Need;
 import withy.core.measurement.Review;
@@ -86,6 +87,15 @@ public final class ReviewClass {
   public List<Need> needs(InstructorCaller instructor, String classId) {
     String id = openClass.of(instructor, classId).id();
     return Need.of(reviews.of(id), reviews.sums(id));
+  }
+
+  /**
+   * How often each mark was taken for each other one.
+   *
+   * @throws Refused UNKNOWN_CLASS
+   */
+  public ConfusionTable confusions(InstructorCaller instructor, String classId) {
+    return ConfusionTable.of(reviews.sums(openClass.of(instructor, classId).id()));
   }
 
   /**

@@ -34,12 +34,15 @@ final class Confusions {
   static List<Confusion> of(Collection<LearnerSums> learners) {
     Confusions confusions = new Confusions();
     for (LearnerSums learner : learners) {
-      learner
-          .pairs()
-          .forEach(
-              (pair, sums) -> confusions.pairs.computeIfAbsent(pair, p -> new Count()).add(sums));
+      learner.pairs().forEach(confusions::add);
     }
     return confusions.tested();
+  }
+
+  private void add(MarkPair pair, PairSums learner) {
+    if (!pair.isRight()) {
+      pairs.computeIfAbsent(pair, each -> new Count()).add(learner);
+    }
   }
 
   private List<Confusion> tested() {

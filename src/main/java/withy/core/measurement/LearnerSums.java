@@ -20,7 +20,8 @@ import withy.core.response.Response;
  * @param answers how many; the right and the rapid ones are among them
  * @param concepts by the concept that was measured
  * @param forms by form
- * @param pairs of the items that ask for the kind of a mark
+ * @param pairs of the items that ask for the kind of a mark: each mark with every answer offered,
+ *     the right one among them
  * @param last when the latest was given; null before the first
  */
 public record LearnerSums(
@@ -86,11 +87,10 @@ public record LearnerSums(
     SortedMap<MarkPair, PairSums> more = new TreeMap<>(pairs);
     double slip = Likelihood.SLIP / (answer.offered().size() - 1);
     for (OfferedOption option : answer.offered()) {
-      if (!option.value().equals(answer.key())) {
-        MarkPair pair = new MarkPair(answer.key(), option.value());
-        boolean taken = option.value().equals(answer.option());
-        more.put(pair, pairs.getOrDefault(pair, PairSums.NONE).plus(slip, taken));
-      }
+      MarkPair pair = new MarkPair(answer.key(), option.value());
+      boolean taken = option.value().equals(answer.option());
+      PairSums before = pairs.getOrDefault(pair, PairSums.NONE);
+      more.put(pair, before.plus(pair.isRight() ? 0 : slip, taken, answer.correct()));
     }
     return more;
   }

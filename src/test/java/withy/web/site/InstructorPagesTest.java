@@ -203,6 +203,36 @@ class InstructorPagesTest {
     assertThat(instructor.get(csv).text()).startsWith("learner,assignment,item");
   }
 
+  /** Each item shows one mark: the counts of what was known and of what was not come to all. */
+  @Test
+  void laysOutWhichMarkIsTakenForWhich() {
+    Visitor instructor = withClass();
+    String code = instructor.one(".code-shown").text();
+    instructor.follow("a[href$=compose]");
+    instructor.send("#compose", "form", "identify", "length", "9", "do", "assign");
+    Visitor learner = server.visitor();
+    learner.get("/join/" + code);
+    learner.send("form[action=/join]", "nickname", "Mira");
+    learner.get("/drills");
+    learner.follow(".drills a");
+    for (int i = 0; i < 9; i++) {
+      learner.answer();
+      learner.follow(".next a");
+    }
+    instructor.follow("a[href$=review]");
+    Document page = instructor.page();
+    int counted =
+        page.select(".matrix :is(.right, .taken, .listed) .times").eachText().stream()
+            .mapToInt(each -> Integer.parseInt(each.split(" of ")[0]))
+            .sum();
+    assertThat(counted).isEqualTo(9);
+    int columns = page.select(".matrix thead abbr").size();
+    for (Element row : page.select(".matrix tbody tr")) {
+      assertThat(row.select("td")).hasSize(columns);
+    }
+    assertThat(page.select(".matrix thead abbr").eachAttr("title")).doesNotHaveDuplicates();
+  }
+
   @Test
   void saysWhatToTeachNextAndAssignsItInOnePress() {
     Visitor instructor = withAnswers(3);

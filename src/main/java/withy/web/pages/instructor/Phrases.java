@@ -69,6 +69,19 @@ final class Phrases {
     return text("review.percent", String.format(wording.locale(), "%.1f", share * 100));
   }
 
+  /** A share of 1 in whole per cent. */
+  String wholePercent(double share) {
+    return text("review.percent", String.format(wording.locale(), "%.0f", share * 100));
+  }
+
+  String whole(int value) {
+    return String.format(wording.locale(), "%d", value);
+  }
+
+  String hundredths(double value) {
+    return String.format(wording.locale(), "%.2f", value);
+  }
+
   String decimal(double value) {
     return String.format(wording.locale(), "%.1f", value);
   }

@@ -41,6 +41,7 @@ public final class ReviewPages implements RouteGroup {
             reviewClass.needs(instructor, id),
             reviewClass.beginnings(instructor, id),
             useCases.judgeReadiness().of(instructor, id),
+            reviewClass.confusions(instructor, id),
             reviewClass.ids(instructor, id));
     String title = pages.wording().text("page.review.title", shown.name());
     pages.show(visit, "review/review", title, views.review(reviewed));

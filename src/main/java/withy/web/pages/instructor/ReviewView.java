@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param readiness how many are ready by a readiness drill, in one sentence
  * @param ready what it found, of each who began one
  * @param groups who could share a boat in the practical, a line each
+ * @param table which mark is taken for which; null where no item asked for a mark
  */
 public record ReviewView(
     String schoolClass,
@@ -24,7 +25,8 @@ public record ReviewView(
     String readiness,
     List<ReadyRow> ready,
     List<String> groups,
-    List<ConfusionRow> confusions) {
+    List<ConfusionRow> confusions,
+    @Nullable ConfusionTableView table) {
   /** What a readiness drill found of a learner. */
   public record ReadyRow(String nickname, String found) {}
 

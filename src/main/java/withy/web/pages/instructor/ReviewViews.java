@@ -14,6 +14,7 @@ import withy.core.mark.Practice;
 import withy.core.measurement.ClassRate;
 import withy.core.measurement.ConceptError;
 import withy.core.measurement.Confusion;
+import withy.core.measurement.ConfusionTable;
 import withy.core.measurement.LearnerState;
 import withy.core.measurement.Need;
 import withy.core.measurement.PracticalGroup;
@@ -38,6 +39,7 @@ final class ReviewViews {
 
   private final Phrases phrases;
   private final Plots plots;
+  private final ConfusionTableViews tables;
   private final Specimens specimens;
   private final ComposeDrill composeDrill;
   private final ReadinessWords readiness;
@@ -45,6 +47,7 @@ final class ReviewViews {
   ReviewViews(Wording wording, ComposeDrill composeDrill) {
     this.phrases = new Phrases(wording);
     this.plots = new Plots(phrases);
+    this.tables = new ConfusionTableViews(phrases);
     this.specimens = new Specimens(wording);
     this.composeDrill = composeDrill;
     this.readiness = new ReadinessWords(phrases);
@@ -58,6 +61,7 @@ final class ReviewViews {
       List<Need> needs,
       Map<String, ClassRate> beginnings,
       Readiness readiness,
+      ConfusionTable confusions,
       Map<String, String> ids) {}
 
   ReviewView review(Reviewed from) {
@@ -84,7 +88,8 @@ final class ReviewViews {
         review.confusions().stream()
             .filter(Confusion::listed)
             .map(each -> confusion(shown.practice(), each))
-            .toList());
+            .toList(),
+        tables.of(shown.practice(), from.confusions(), review.confusions()));
   }
 
   private ReviewView.@Nullable TeachNext teach(Reviewed from) {
