@@ -29,8 +29,7 @@ CREATE TABLE course (
   id CHAR(32) PRIMARY KEY,
   instructor CHAR(32) NOT NULL REFERENCES instructor (id),
   name VARCHAR(60) NOT NULL,
-  practical DATE NOT NULL,
-  made_at TIMESTAMP(9) WITH TIME ZONE NOT NULL
+  practical DATE NOT NULL
 );
 
 -- The waters to be sailed, in order, each as it was when it was chosen.
@@ -47,14 +46,22 @@ CREATE TABLE course_class (
   course CHAR(32) NOT NULL REFERENCES course (id)
 );
 
--- The days of a course as its instructor planned them, each a drill set with the kind of drill.
+-- The days of a course as its instructor planned them. Where the text is null the drill is what the
+-- plan proposes for these concepts; else it is this drill set, as it was when it was chosen.
 CREATE TABLE course_session (
   course CHAR(32) NOT NULL REFERENCES course (id),
   position INT NOT NULL,
   held_on DATE NOT NULL,
+  purpose VARCHAR(20) NOT NULL,
   together BOOLEAN NOT NULL,
-  kind VARCHAR(20) NOT NULL,
-  text VARCHAR(20000) NOT NULL,
+  -- concepts met on that day for the first time, and those met before
+  first_met VARCHAR(2000) NOT NULL,
+  again VARCHAR(2000) NOT NULL,
+  -- days since the day before it in the plan, and until the practical
+  gap INT NOT NULL,
+  days_left INT NOT NULL,
   water_file CHAR(64) REFERENCES water_file (digest),
+  text VARCHAR(20000),
+  set_water_file CHAR(64) REFERENCES water_file (digest),
   PRIMARY KEY (course, position)
 );

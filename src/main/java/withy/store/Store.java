@@ -82,6 +82,7 @@ public final class Store implements AutoCloseable {
         waters,
         waterFiles,
         new DrillSetTable(jdbi, waters, drillSetFiles),
+        new CourseTable(jdbi, waters, drillSetFiles),
         drillSetFiles);
   }
 

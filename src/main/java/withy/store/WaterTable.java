@@ -143,7 +143,8 @@ final class WaterTable implements Waters {
               AND NOT EXISTS (SELECT 1 FROM assignment WHERE water_file = :digest)
               AND NOT EXISTS (SELECT 1 FROM drill_set WHERE water_file = :digest)
               AND NOT EXISTS (SELECT 1 FROM course_water WHERE water_file = :digest)
-              AND NOT EXISTS (SELECT 1 FROM course_session WHERE water_file = :digest)
+              AND NOT EXISTS (SELECT 1 FROM course_session
+                WHERE water_file = :digest OR set_water_file = :digest)
             """)
         .bind("digest", digest)
         .execute();

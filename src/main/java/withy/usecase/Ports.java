@@ -13,4 +13,5 @@ public record Ports(
     Waters waters,
     WaterFiles waterFiles,
     KeptDrillSets drillSets,
+    Courses courses,
     DrillSetFiles drillSetFiles) {}

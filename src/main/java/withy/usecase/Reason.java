@@ -34,6 +34,10 @@ public enum Reason {
   TOO_MANY_DRILL_SETS,
   /** No such drill set, or one that this instructor may not see or change. */
   NO_DRILL_SET,
+  /** The instructor has all the courses that one can have; the detail is how many. */
+  TOO_MANY_COURSES,
+  /** No such course, or not this instructor's. */
+  NO_COURSE,
   /** No such water, or not this instructor's. */
   UNKNOWN_WATER,
   /** No such class, or not this instructor's. */

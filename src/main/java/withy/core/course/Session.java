@@ -30,6 +30,11 @@ public record Session(
     }
   }
 
+  /** The same so many days later, before a practical that is as much later; earlier if negative. */
+  public Session later(long days) {
+    return new Session(on.plusDays(days), purpose, together, first, again, gap, daysLeft);
+  }
+
   /** All that is drilled, in syllabus order. */
   public List<Concept> concepts() {
     List<Concept> all = new ArrayList<>(first);

@@ -17,6 +17,7 @@ public final class Days {
   private final DateTimeFormatter spoken;
   private final DateTimeFormatter day;
   private final DateTimeFormatter shortDay;
+  private final DateTimeFormatter dayOfYear;
 
   Days(Wording wording, ZoneId zone) {
     this.zone = zone;
@@ -25,6 +26,8 @@ public final class Days {
             .withZone(zone);
     this.day = DateTimeFormatter.ofPattern(wording.text("page.day"), wording.locale());
     this.shortDay = DateTimeFormatter.ofPattern(wording.text("page.day-short"), wording.locale());
+    this.dayOfYear =
+        DateTimeFormatter.ofPattern(wording.text("page.day-of-year"), wording.locale());
   }
 
   /** The time zone. */
@@ -35,6 +38,11 @@ public final class Days {
   /** "Saturday 14 March". */
   public String day(LocalDate date) {
     return day.format(date);
+  }
+
+  /** "Saturday 14 March 2026". */
+  public String dayOfYear(LocalDate date) {
+    return dayOfYear.format(date);
   }
 
   /** "14 March". */

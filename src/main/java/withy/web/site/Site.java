@@ -10,6 +10,7 @@ import withy.web.Route;
 import withy.web.RouteGroup;
 import withy.web.pages.PageRenderer;
 import withy.web.pages.colleagues.SchoolPages;
+import withy.web.pages.courses.CoursePages;
 import withy.web.pages.drillsets.DrillSetPages;
 import withy.web.pages.instructor.AccountPages;
 import withy.web.pages.instructor.AssignmentPages;
@@ -51,6 +52,7 @@ public final class Site implements RouteGroup {
             new LearnerPages(pages, useCases),
             new WaterPages(pages, useCases),
             new DrillSetPages(pages, useCases),
+            new CoursePages(pages, useCases),
             new LightPages(pages),
             new MarkPages(pages),
             new WallPages(pages, useCases));

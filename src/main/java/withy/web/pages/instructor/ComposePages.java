@@ -210,6 +210,7 @@ public final class ComposePages implements RouteGroup {
         .filter(each -> each.id().equals(id))
         .findFirst()
         .or(() -> useCases.keepDrillSet().water(visit.instructor(), id))
+        .or(() -> useCases.keepCourse().water(visit.instructor(), id))
         .orElseThrow(() -> new Refused(Reason.UNKNOWN_WATER));
   }
 

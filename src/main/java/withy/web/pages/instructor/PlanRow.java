@@ -1,6 +1,7 @@
 package withy.web.pages.instructor;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import withy.core.response.DrillKind;
 
 /**
@@ -10,6 +11,9 @@ import withy.core.response.DrillKind;
  * @param concepts of that drill; empty for all
  * @param opens as a field for day and time holds it
  * @param due as a field for day and time holds it
+ * @param water id of the water in which it lies; empty for none in particular
+ * @param number of the day of a kept plan on which a drill set is drilled; null where the drill is
+ *     made of the concepts
  */
 public record PlanRow(
     String day,
@@ -22,4 +26,6 @@ public record PlanRow(
     int length,
     DrillKind kind,
     String opens,
-    String due) {}
+    String due,
+    String water,
+    @Nullable Integer number) {}

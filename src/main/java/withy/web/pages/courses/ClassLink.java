@@ -1,0 +1,4 @@
+package withy.web.pages.courses;
+
+/** A class that takes a course. */
+public record ClassLink(String id, String name) {}
