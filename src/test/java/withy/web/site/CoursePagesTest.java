@@ -91,7 +91,7 @@ class CoursePagesTest {
     assertThat(jo.page().select("#set-1 option[selected]").val()).isEqualTo("by-night");
     jo.get(tuesday + "/plan");
     Element day = jo.page().select("#sessions .assigned").get(1);
-    assertThat(day.text()).contains("By night");
+    assertThat(day.text()).contains("By night", "of your choice");
     jo.send("form[action$=plan/1]");
     assertThat(jo.path()).startsWith(tuesday + "?assigned=");
     assertThat(jo.one(".assigned h3").text()).startsWith("By night");

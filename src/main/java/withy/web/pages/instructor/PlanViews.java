@@ -92,7 +92,7 @@ final class PlanViews {
         purpose,
         phrases.text(session.together() ? "plan.together" : "plan.alone"),
         set == null ? what(session) : set.title(),
-        why(session),
+        set == null ? why(session) : phrases.text("plan.why-set"),
         set == null ? title(session) : set.title(),
         session.concepts().stream().map(Term::id).toList(),
         length(session),
