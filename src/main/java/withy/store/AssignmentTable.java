@@ -6,7 +6,6 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.statement.StatementContext;
 import org.jspecify.annotations.Nullable;
 import withy.core.item.Composition;
@@ -28,23 +27,25 @@ final class AssignmentTable implements Assignments {
       FROM assignment a LEFT JOIN room_item r ON r.assignment = a.id
       """;
 
-  private final Jdbi jdbi;
+  private final Access access;
   private final WaterTable waters;
 
-  AssignmentTable(Jdbi jdbi, WaterTable waters) {
-    this.jdbi = jdbi;
+  AssignmentTable(Access access, WaterTable waters) {
+    this.access = access;
     this.waters = waters;
   }
 
   @Override
   public void add(Assignment added) {
-    jdbi.useTransaction(
-        handle -> {
-          insert(handle, added);
-          if (added.room() != null) {
-            insert(handle, added.id(), added.room());
-          }
-        });
+    access
+        .writing()
+        .useTransaction(
+            handle -> {
+              insert(handle, added);
+              if (added.room() != null) {
+                insert(handle, added.id(), added.room());
+              }
+            });
   }
 
   private void insert(Handle handle, Assignment added) {
@@ -95,39 +96,43 @@ final class AssignmentTable implements Assignments {
 
   @Override
   public void reveal(String id, Instant at) {
-    jdbi.useHandle(
-        handle ->
-            handle
-                .createUpdate(
-                    """
+    access
+        .writing()
+        .useHandle(
+            handle ->
+                handle
+                    .createUpdate(
+                        """
                     UPDATE room_item SET revealed_at = :at
                     WHERE assignment = :id AND revealed_at IS NULL
                     """)
-                .bind("id", id)
-                .bind("at", at)
-                .execute());
+                    .bind("id", id)
+                    .bind("at", at)
+                    .execute());
   }
 
   @Override
   public void revealOthers(Assignment put) {
-    jdbi.useHandle(
-        handle ->
-            handle
-                .createUpdate(
-                    """
+    access
+        .writing()
+        .useHandle(
+            handle ->
+                handle
+                    .createUpdate(
+                        """
                     UPDATE room_item SET revealed_at = :at
                     WHERE revealed_at IS NULL AND assignment <> :id
                       AND assignment IN (SELECT id FROM assignment WHERE school_class = :class)
                     """)
-                .bind("id", put.id())
-                .bind("class", put.schoolClass())
-                .bind("at", put.assignedAt())
-                .execute());
+                    .bind("id", put.id())
+                    .bind("class", put.schoolClass())
+                    .bind("at", put.assignedAt())
+                    .execute());
   }
 
   @Override
   public void extend(String id, String learner, Instant due) {
-    jdbi.useHandle(handle -> TermsTable.extend(handle, id, learner, due));
+    access.writing().useHandle(handle -> TermsTable.extend(handle, id, learner, due));
   }
 
   private static @Nullable String word(@Nullable TimeOfDay time) {
@@ -137,34 +142,39 @@ final class AssignmentTable implements Assignments {
   @Override
   public Optional<Assignment> find(String id) {
     Optional<Stored> found =
-        jdbi.withHandle(
-            handle ->
-                handle
-                    .createQuery(SELECT + " WHERE a.id = :id")
-                    .bind("id", id)
-                    .map(Stored::read)
-                    .findOne());
+        access
+            .reading()
+            .withHandle(
+                handle ->
+                    handle
+                        .createQuery(SELECT + " WHERE a.id = :id")
+                        .bind("id", id)
+                        .map(Stored::read)
+                        .findOne());
     return found.map(this::whole);
   }
 
   @Override
   public List<Assignment> of(String schoolClass) {
     List<Stored> found =
-        jdbi.withHandle(
-            handle ->
-                handle
-                    .createQuery(
-                        SELECT + " WHERE a.school_class = :class ORDER BY a.assigned_at DESC, a.id")
-                    .bind("class", schoolClass)
-                    .map(Stored::read)
-                    .list());
+        access
+            .reading()
+            .withHandle(
+                handle ->
+                    handle
+                        .createQuery(
+                            SELECT
+                                + " WHERE a.school_class = :class ORDER BY a.assigned_at DESC, a.id")
+                        .bind("class", schoolClass)
+                        .map(Stored::read)
+                        .list());
     return found.stream().map(this::whole).toList();
   }
 
   /** The water is read once the row is, since that may need a connection of its own. */
   private Assignment whole(Stored stored) {
     Assignment dry = stored.assignment();
-    DrillTerms terms = jdbi.withHandle(handle -> TermsTable.whole(handle, dry));
+    DrillTerms terms = access.reading().withHandle(handle -> TermsTable.whole(handle, dry));
     return new Assignment(
         dry.id(),
         dry.schoolClass(),

@@ -24,7 +24,7 @@ public final class Backup {
       throw new StoreRefused(Problem.NO_DATABASE, data.path());
     }
     Database.open(data.url());
-    try (HikariDataSource pool = Database.pool(data.url())) {
+    try (HikariDataSource pool = Database.pool(data.url(), Database.MANY)) {
       return Copy.write(pool, file);
     } finally {
       Database.shutDown(data.url());

@@ -6,7 +6,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.statement.StatementContext;
 import org.jspecify.annotations.Nullable;
 import withy.core.course.Purpose;
@@ -18,12 +17,12 @@ import withy.usecase.PlannedSession;
 
 /** Keeps the days of courses. */
 final class CourseSessionTable {
-  private final Jdbi jdbi;
+  private final Access access;
   private final WaterTable waters;
   private final DrillSetTexts texts;
 
-  CourseSessionTable(Jdbi jdbi, WaterTable waters, DrillSetTexts texts) {
-    this.jdbi = jdbi;
+  CourseSessionTable(Access access, WaterTable waters, DrillSetTexts texts) {
+    this.access = access;
     this.waters = waters;
     this.texts = texts;
   }
@@ -86,7 +85,7 @@ final class CourseSessionTable {
   /** The days of a course; their waters are read once the rows are. */
   List<PlannedSession> of(String course) {
     List<Row> found =
-        jdbi.withHandle(
+        access.reading().withHandle(
             handle ->
                 handle
                     .createQuery(

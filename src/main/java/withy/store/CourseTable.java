@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.statement.StatementContext;
 import withy.core.hydrography.SurveyedWater;
 import withy.usecase.Course;
@@ -17,14 +16,14 @@ import withy.usecase.DrillSetFiles;
 
 /** Keeps courses. */
 final class CourseTable implements Courses {
-  private final Jdbi jdbi;
+  private final Access access;
   private final WaterTable waters;
   private final CourseSessionTable sessions;
 
-  CourseTable(Jdbi jdbi, WaterTable waters, DrillSetFiles files) {
-    this.jdbi = jdbi;
+  CourseTable(Access access, WaterTable waters, DrillSetFiles files) {
+    this.access = access;
     this.waters = waters;
-    this.sessions = new CourseSessionTable(jdbi, waters, new DrillSetTexts(waters, files));
+    this.sessions = new CourseSessionTable(access, waters, new DrillSetTexts(waters, files));
   }
 
   private record Row(String id, String instructor, String name, LocalDate practical) {
@@ -39,7 +38,7 @@ final class CourseTable implements Courses {
 
   @Override
   public void keep(Course course) {
-    jdbi.useTransaction(
+    access.writing().useTransaction(
         handle -> {
           List<String> before = copies(handle, course.id());
           handle
@@ -135,7 +134,7 @@ final class CourseTable implements Courses {
 
   private List<Course> list(String which, String value) {
     List<Row> found =
-        jdbi.withHandle(
+        access.reading().withHandle(
             handle ->
                 handle
                     .createQuery(
@@ -175,13 +174,13 @@ final class CourseTable implements Courses {
   }
 
   private List<String> strings(String sql, String id) {
-    return jdbi.withHandle(
+    return access.reading().withHandle(
         handle -> handle.createQuery(sql).bind("id", id).mapTo(String.class).list());
   }
 
   @Override
   public void remove(String id) {
-    jdbi.useTransaction(
+    access.writing().useTransaction(
         handle -> {
           List<String> before = copies(handle, id);
           removeParts(handle, id);

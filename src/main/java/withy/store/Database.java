@@ -13,7 +13,9 @@ import withy.store.StoreRefused.Problem;
 final class Database {
   private static final String USER = "sa";
   private static final String PASSWORD = "";
-  private static final int CONNECTIONS = 8;
+
+  /** Connections that read at once. */
+  static final int MANY = 8;
 
   private Database() {}
 
@@ -54,14 +56,14 @@ final class Database {
     }
   }
 
-  /** A pool of connections to a database that can be opened. */
-  static HikariDataSource pool(String url) {
+  /** A pool of so many connections to a database that can be opened. */
+  static HikariDataSource pool(String url, int connections) {
     HikariConfig config = new HikariConfig();
     config.setJdbcUrl(url);
     config.setUsername(USER);
     config.setPassword(PASSWORD);
-    config.setMaximumPoolSize(CONNECTIONS);
-    config.setPoolName("withy");
+    config.setMaximumPoolSize(connections);
+    config.setPoolName("withy-" + connections);
     return new HikariDataSource(config);
   }
 

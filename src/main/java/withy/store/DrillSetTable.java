@@ -6,7 +6,6 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.statement.StatementContext;
 import org.jspecify.annotations.Nullable;
 import withy.core.response.DrillSet;
@@ -18,11 +17,11 @@ import withy.usecase.KeptDrillSets;
 final class DrillSetTable implements KeptDrillSets {
   private static final String NEWEST_FIRST = " ORDER BY kept_at DESC, id";
 
-  private final Jdbi jdbi;
+  private final Access access;
   private final DrillSetTexts texts;
 
-  DrillSetTable(Jdbi jdbi, WaterTable waters, DrillSetFiles files) {
-    this.jdbi = jdbi;
+  DrillSetTable(Access access, WaterTable waters, DrillSetFiles files) {
+    this.access = access;
     this.texts = new DrillSetTexts(waters, files);
   }
 
@@ -46,38 +45,43 @@ final class DrillSetTable implements KeptDrillSets {
 
   @Override
   public void add(KeptDrillSet added) {
-    jdbi.useTransaction(
-        handle ->
-            handle
-                .createUpdate(
-                    """
+    access
+        .writing()
+        .useTransaction(
+            handle ->
+                handle
+                    .createUpdate(
+                        """
                     INSERT INTO drill_set (id, instructor, text, water_file, shared, kept_at)
                     VALUES (:id, :instructor, :text, :waterFile, :shared, :keptAt)
                     """)
-                .bind("id", added.id())
-                .bind("instructor", added.instructor())
-                .bind("text", texts.write(added.set()))
-                .bind("waterFile", texts.water(handle, added.set()))
-                .bind("shared", added.shared())
-                .bind("keptAt", added.keptAt())
-                .execute());
+                    .bind("id", added.id())
+                    .bind("instructor", added.instructor())
+                    .bind("text", texts.write(added.set()))
+                    .bind("waterFile", texts.water(handle, added.set()))
+                    .bind("shared", added.shared())
+                    .bind("keptAt", added.keptAt())
+                    .execute());
   }
 
   @Override
   public void change(KeptDrillSet changed) {
-    jdbi.useHandle(
-        handle ->
-            handle
-                .createUpdate("UPDATE drill_set SET text = :text, shared = :shared WHERE id = :id")
-                .bind("id", changed.id())
-                .bind("text", texts.write(changed.set()))
-                .bind("shared", changed.shared())
-                .execute());
+    access
+        .writing()
+        .useHandle(
+            handle ->
+                handle
+                    .createUpdate(
+                        "UPDATE drill_set SET text = :text, shared = :shared WHERE id = :id")
+                    .bind("id", changed.id())
+                    .bind("text", texts.write(changed.set()))
+                    .bind("shared", changed.shared())
+                    .execute());
   }
 
   @Override
   public Optional<KeptDrillSet> find(String id) {
-    Optional<Row> found = jdbi.withHandle(handle -> row(handle, id));
+    Optional<Row> found = access.reading().withHandle(handle -> row(handle, id));
     return found.map(this::whole);
   }
 
@@ -101,13 +105,15 @@ final class DrillSetTable implements KeptDrillSets {
 
   private List<KeptDrillSet> list(String which, String instructor) {
     List<Row> found =
-        jdbi.withHandle(
-            handle ->
-                handle
-                    .createQuery("SELECT * FROM drill_set WHERE " + which + NEWEST_FIRST)
-                    .bind("instructor", instructor)
-                    .map(Row::read)
-                    .list());
+        access
+            .reading()
+            .withHandle(
+                handle ->
+                    handle
+                        .createQuery("SELECT * FROM drill_set WHERE " + which + NEWEST_FIRST)
+                        .bind("instructor", instructor)
+                        .map(Row::read)
+                        .list());
     return found.stream().map(this::whole).toList();
   }
 
@@ -119,22 +125,26 @@ final class DrillSetTable implements KeptDrillSets {
 
   @Override
   public Optional<String> water(String id) {
-    return jdbi.withHandle(
-        handle ->
-            row(handle, id)
-                .flatMap(found -> Optional.ofNullable(found.waterFile()))
-                .map(digest -> WaterTable.text(handle, digest)));
+    return access
+        .reading()
+        .withHandle(
+            handle ->
+                row(handle, id)
+                    .flatMap(found -> Optional.ofNullable(found.waterFile()))
+                    .map(digest -> WaterTable.text(handle, digest)));
   }
 
   @Override
   public void remove(String id) {
-    jdbi.useTransaction(
-        handle -> {
-          Optional<Row> found = row(handle, id);
-          handle.createUpdate("DELETE FROM drill_set WHERE id = :id").bind("id", id).execute();
-          found
-              .flatMap(gone -> Optional.ofNullable(gone.waterFile()))
-              .ifPresent(digest -> WaterTable.forget(handle, digest));
-        });
+    access
+        .writing()
+        .useTransaction(
+            handle -> {
+              Optional<Row> found = row(handle, id);
+              handle.createUpdate("DELETE FROM drill_set WHERE id = :id").bind("id", id).execute();
+              found
+                  .flatMap(gone -> Optional.ofNullable(gone.waterFile()))
+                  .ifPresent(digest -> WaterTable.forget(handle, digest));
+            });
   }
 }

@@ -5,29 +5,31 @@ import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.statement.StatementContext;
 import withy.usecase.InstructorAccount;
 import withy.usecase.Instructors;
 
 /** Keeps instructors. */
 final class InstructorTable implements Instructors {
-  private final Jdbi jdbi;
+  private final Access access;
 
-  InstructorTable(Jdbi jdbi) {
-    this.jdbi = jdbi;
+  InstructorTable(Access access) {
+    this.access = access;
   }
 
   @Override
   public boolean isEmpty() {
-    return jdbi.withHandle(
-        handle ->
-            handle.createQuery("SELECT COUNT(*) FROM instructor").mapTo(Integer.class).one() == 0);
+    return access
+        .reading()
+        .withHandle(
+            handle ->
+                handle.createQuery("SELECT COUNT(*) FROM instructor").mapTo(Integer.class).one()
+                    == 0);
   }
 
   @Override
   public boolean addFirst(InstructorAccount account, String folded) {
-    return jdbi.inTransaction(handle -> addFirst(handle, account, folded));
+    return access.writing().inTransaction(handle -> addFirst(handle, account, folded));
   }
 
   private static boolean addFirst(Handle handle, InstructorAccount account, String folded) {
@@ -69,12 +71,14 @@ final class InstructorTable implements Instructors {
 
   @Override
   public List<InstructorAccount> all() {
-    return jdbi.withHandle(
-        handle ->
-            handle
-                .createQuery("SELECT id, name, password_hash FROM instructor ORDER BY folded")
-                .map(InstructorTable::read)
-                .list());
+    return access
+        .reading()
+        .withHandle(
+            handle ->
+                handle
+                    .createQuery("SELECT id, name, password_hash FROM instructor ORDER BY folded")
+                    .map(InstructorTable::read)
+                    .list());
   }
 
   private static InstructorAccount read(ResultSet row, StatementContext context)
@@ -85,24 +89,28 @@ final class InstructorTable implements Instructors {
 
   @Override
   public Optional<InstructorAccount> byName(String folded) {
-    return jdbi.withHandle(
-        handle ->
-            handle
-                .createQuery(
-                    "SELECT id, name, password_hash FROM instructor WHERE folded = :folded")
-                .bind("folded", folded)
-                .map(InstructorTable::read)
-                .findOne());
+    return access
+        .reading()
+        .withHandle(
+            handle ->
+                handle
+                    .createQuery(
+                        "SELECT id, name, password_hash FROM instructor WHERE folded = :folded")
+                    .bind("folded", folded)
+                    .map(InstructorTable::read)
+                    .findOne());
   }
 
   @Override
   public void changePassword(String id, String passwordHash) {
-    jdbi.useHandle(
-        handle ->
-            handle
-                .createUpdate("UPDATE instructor SET password_hash = :hash WHERE id = :id")
-                .bind("hash", passwordHash)
-                .bind("id", id)
-                .execute());
+    access
+        .writing()
+        .useHandle(
+            handle ->
+                handle
+                    .createUpdate("UPDATE instructor SET password_hash = :hash WHERE id = :id")
+                    .bind("hash", passwordHash)
+                    .bind("id", id)
+                    .execute());
   }
 }

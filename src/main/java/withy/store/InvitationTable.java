@@ -6,7 +6,6 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.statement.StatementContext;
 import withy.usecase.InstructorAccount;
 import withy.usecase.Invitation;
@@ -14,54 +13,60 @@ import withy.usecase.Invitations;
 
 /** Keeps invitations. */
 final class InvitationTable implements Invitations {
-  private final Jdbi jdbi;
+  private final Access access;
 
-  InvitationTable(Jdbi jdbi) {
-    this.jdbi = jdbi;
+  InvitationTable(Access access) {
+    this.access = access;
   }
 
   @Override
   public void add(Invitation added, String digest) {
-    jdbi.useHandle(
-        handle ->
-            handle
-                .createUpdate(
-                    """
+    access
+        .writing()
+        .useHandle(
+            handle ->
+                handle
+                    .createUpdate(
+                        """
                     INSERT INTO invitation (id, digest, instructor, made_at, expires_at)
                     VALUES (:id, :digest, :instructor, :madeAt, :expiresAt)
                     """)
-                .bind("id", added.id())
-                .bind("digest", digest)
-                .bind("instructor", added.instructor())
-                .bind("madeAt", added.madeAt())
-                .bind("expiresAt", added.expiresAt())
-                .execute());
+                    .bind("id", added.id())
+                    .bind("digest", digest)
+                    .bind("instructor", added.instructor())
+                    .bind("madeAt", added.madeAt())
+                    .bind("expiresAt", added.expiresAt())
+                    .execute());
   }
 
   @Override
   public Optional<Invitation> byCode(String digest) {
-    return jdbi.withHandle(
-        handle ->
-            handle
-                .createQuery("SELECT * FROM invitation WHERE digest = :digest")
-                .bind("digest", digest)
-                .map(InvitationTable::read)
-                .findOne());
+    return access
+        .reading()
+        .withHandle(
+            handle ->
+                handle
+                    .createQuery("SELECT * FROM invitation WHERE digest = :digest")
+                    .bind("digest", digest)
+                    .map(InvitationTable::read)
+                    .findOne());
   }
 
   @Override
   public List<Invitation> of(String instructor) {
-    return jdbi.withHandle(
-        handle ->
-            handle
-                .createQuery(
-                    """
+    return access
+        .reading()
+        .withHandle(
+            handle ->
+                handle
+                    .createQuery(
+                        """
                     SELECT * FROM invitation WHERE instructor = :instructor
                     ORDER BY made_at DESC, id
                     """)
-                .bind("instructor", instructor)
-                .map(InvitationTable::read)
-                .list());
+                    .bind("instructor", instructor)
+                    .map(InvitationTable::read)
+                    .list());
   }
 
   private static Invitation read(ResultSet row, StatementContext context) throws SQLException {
@@ -74,7 +79,7 @@ final class InvitationTable implements Invitations {
 
   @Override
   public void remove(String id) {
-    jdbi.useHandle(handle -> removed(handle, id));
+    access.writing().useHandle(handle -> removed(handle, id));
   }
 
   private static boolean removed(Handle handle, String id) {
@@ -84,26 +89,30 @@ final class InvitationTable implements Invitations {
 
   @Override
   public void removeExpired(Instant at) {
-    jdbi.useHandle(
-        handle ->
-            handle
-                .createUpdate("DELETE FROM invitation WHERE expires_at <= :at")
-                .bind("at", at)
-                .execute());
+    access
+        .writing()
+        .useHandle(
+            handle ->
+                handle
+                    .createUpdate("DELETE FROM invitation WHERE expires_at <= :at")
+                    .bind("at", at)
+                    .execute());
   }
 
   @Override
   public Outcome take(Invitation invitation, InstructorAccount account, String folded) {
-    return jdbi.inTransaction(
-        handle -> {
-          if (!removed(handle, invitation.id())) {
-            return Outcome.GONE;
-          }
-          if (Clash.free(handle, each -> InstructorTable.insert(each, account, folded))) {
-            return Outcome.JOINED;
-          }
-          handle.rollback();
-          return Outcome.NAME_TAKEN;
-        });
+    return access
+        .writing()
+        .inTransaction(
+            handle -> {
+              if (!removed(handle, invitation.id())) {
+                return Outcome.GONE;
+              }
+              if (Clash.free(handle, each -> InstructorTable.insert(each, account, folded))) {
+                return Outcome.JOINED;
+              }
+              handle.rollback();
+              return Outcome.NAME_TAKEN;
+            });
   }
 }

@@ -5,7 +5,6 @@ import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.statement.StatementContext;
 import withy.core.Term;
 import withy.core.item.Concept;
@@ -15,21 +14,27 @@ import withy.usecase.IssuedItems;
 
 /** Keeps which items were issued. */
 final class IssuedItemTable implements IssuedItems {
-  private final Jdbi jdbi;
+  /** What clashed may have been withdrawn before it was looked for, though hardly every time. */
+  private static final int ATTEMPTS = 5;
 
-  IssuedItemTable(Jdbi jdbi) {
-    this.jdbi = jdbi;
+  private final Access access;
+
+  IssuedItemTable(Access access) {
+    this.access = access;
   }
 
   @Override
   public Issue add(Issue issue) {
-    while (!Clash.free(jdbi, handle -> insert(handle, issue))) {
+    for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
+      if (Clash.free(access.writing(), handle -> insert(handle, issue))) {
+        return issue;
+      }
       Optional<Issue> first = at(issue.learner(), issue.assignment(), issue.position());
       if (first.isPresent()) {
         return first.get();
       }
     }
-    return issue;
+    throw new IllegalStateException("neither stored nor found: item " + issue.position());
   }
 
   private static void insert(Handle handle, Issue issue) {
@@ -56,71 +61,79 @@ final class IssuedItemTable implements IssuedItems {
   }
 
   private Optional<Issue> at(String learner, String assignment, int position) {
-    return jdbi.withHandle(
-        handle ->
-            handle
-                .createQuery(
-                    """
+    return access
+        .reading()
+        .withHandle(
+            handle ->
+                handle
+                    .createQuery(
+                        """
                     SELECT * FROM issued_item WHERE learner = :learner
                     AND assignment = :assignment AND position = :position
                     """)
-                .bind("learner", learner)
-                .bind("assignment", assignment)
-                .bind("position", position)
-                .map(IssuedItemTable::read)
-                .findOne());
+                    .bind("learner", learner)
+                    .bind("assignment", assignment)
+                    .bind("position", position)
+                    .map(IssuedItemTable::read)
+                    .findOne());
   }
 
   @Override
   public Optional<Issue> find(String id) {
-    return jdbi.withHandle(
-        handle ->
-            handle
-                .createQuery("SELECT * FROM issued_item WHERE id = :id")
-                .bind("id", id)
-                .map(IssuedItemTable::read)
-                .findOne());
+    return access
+        .reading()
+        .withHandle(
+            handle ->
+                handle
+                    .createQuery("SELECT * FROM issued_item WHERE id = :id")
+                    .bind("id", id)
+                    .map(IssuedItemTable::read)
+                    .findOne());
   }
 
   @Override
   public Optional<Issue> open(String learner, String assignment) {
-    return jdbi.withHandle(
-        handle ->
-            handle
-                .createQuery(
-                    """
+    return access
+        .reading()
+        .withHandle(
+            handle ->
+                handle
+                    .createQuery(
+                        """
                     SELECT * FROM issued_item i
                     WHERE i.learner = :learner AND i.assignment = :assignment
                     AND NOT EXISTS (SELECT 1 FROM response r WHERE r.item = i.id)
                     ORDER BY i.position LIMIT 1
                     """)
-                .bind("learner", learner)
-                .bind("assignment", assignment)
-                .map(IssuedItemTable::read)
-                .findOne());
+                    .bind("learner", learner)
+                    .bind("assignment", assignment)
+                    .map(IssuedItemTable::read)
+                    .findOne());
   }
 
   /** A response stored at the same moment keeps its item by the foreign key. */
   @Override
   public List<Concept> concepts(String learner, String assignment) {
-    return jdbi.withHandle(
-        handle ->
-            handle
-                .createQuery(
-                    """
+    return access
+        .reading()
+        .withHandle(
+            handle ->
+                handle
+                    .createQuery(
+                        """
                     SELECT concept FROM issued_item
                     WHERE learner = :learner AND assignment = :assignment ORDER BY position
                     """)
-                .bind("learner", learner)
-                .bind("assignment", assignment)
-                .map((row, context) -> Term.parse(Concept.class, row.getString("concept")))
-                .list());
+                    .bind("learner", learner)
+                    .bind("assignment", assignment)
+                    .map((row, context) -> Term.parse(Concept.class, row.getString("concept")))
+                    .list());
   }
 
   @Override
   public void withdraw(String id) {
     Clash.free(
-        jdbi,
+        access.writing(),
         handle ->
             handle
                 .createUpdate(

@@ -5,41 +5,39 @@ import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.statement.StatementContext;
 import withy.usecase.Learner;
 import withy.usecase.Learners;
 
 /** Keeps learners. */
 final class LearnerTable implements Learners {
-  private final Jdbi jdbi;
+  private final Access access;
 
-  LearnerTable(Jdbi jdbi) {
-    this.jdbi = jdbi;
+  LearnerTable(Access access) {
+    this.access = access;
   }
 
   @Override
   public Added add(Learner learner, String folded, String returnDigest, int most) {
-    return jdbi.inTransaction(
-        handle -> {
-          if (countLocked(handle, learner.schoolClass()) >= most) {
-            return Added.CLASS_FULL;
-          }
-          if (!Clash.free(handle, free -> insert(free, learner, folded, returnDigest))) {
-            return Added.NICKNAME_TAKEN;
-          }
-          SumsTable.begin(handle, learner);
-          return Added.ADDED;
-        });
+    return access
+        .writing()
+        .inTransaction(
+            handle -> {
+              if (count(handle, learner.schoolClass()) >= most) {
+                return Added.CLASS_FULL;
+              }
+              if (!Clash.free(handle, free -> insert(free, learner, folded, returnDigest))) {
+                return Added.NICKNAME_TAKEN;
+              }
+              SumsTable.begin(handle, learner);
+              return Added.ADDED;
+            });
   }
 
-  /** Learners of a class, to which nobody else is added before the transaction ends. */
-  private static int countLocked(Handle handle, String schoolClass) {
-    handle
-        .createQuery("SELECT id FROM school_class WHERE id = :class FOR UPDATE")
-        .bind("class", schoolClass)
-        .mapTo(String.class)
-        .one();
+  /**
+   * Learners of a class, to which nobody else is added meanwhile: one transaction writes at a time.
+   */
+  private static int count(Handle handle, String schoolClass) {
     return handle
         .createQuery("SELECT COUNT(*) FROM learner WHERE school_class = :class")
         .bind("class", schoolClass)
@@ -64,35 +62,42 @@ final class LearnerTable implements Learners {
 
   @Override
   public Optional<Learner> find(String id) {
-    return jdbi.withHandle(
-        handle ->
-            handle
-                .createQuery("SELECT * FROM learner WHERE id = :id")
-                .bind("id", id)
-                .map(LearnerTable::read)
-                .findOne());
+    return access
+        .reading()
+        .withHandle(
+            handle ->
+                handle
+                    .createQuery("SELECT * FROM learner WHERE id = :id")
+                    .bind("id", id)
+                    .map(LearnerTable::read)
+                    .findOne());
   }
 
   @Override
   public Optional<Learner> byReturnCode(String returnDigest) {
-    return jdbi.withHandle(
-        handle ->
-            handle
-                .createQuery("SELECT * FROM learner WHERE return_digest = :digest")
-                .bind("digest", returnDigest)
-                .map(LearnerTable::read)
-                .findOne());
+    return access
+        .reading()
+        .withHandle(
+            handle ->
+                handle
+                    .createQuery("SELECT * FROM learner WHERE return_digest = :digest")
+                    .bind("digest", returnDigest)
+                    .map(LearnerTable::read)
+                    .findOne());
   }
 
   @Override
   public List<Learner> of(String schoolClass) {
-    return jdbi.withHandle(
-        handle ->
-            handle
-                .createQuery("SELECT * FROM learner WHERE school_class = :class ORDER BY folded")
-                .bind("class", schoolClass)
-                .map(LearnerTable::read)
-                .list());
+    return access
+        .reading()
+        .withHandle(
+            handle ->
+                handle
+                    .createQuery(
+                        "SELECT * FROM learner WHERE school_class = :class ORDER BY folded")
+                    .bind("class", schoolClass)
+                    .map(LearnerTable::read)
+                    .list());
   }
 
   private static Learner read(ResultSet row, StatementContext context) throws SQLException {

@@ -4,7 +4,6 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
-import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.statement.StatementContext;
 import withy.core.mark.Practice;
 import withy.usecase.SchoolClass;
@@ -12,24 +11,26 @@ import withy.usecase.SchoolClasses;
 
 /** Keeps classes. */
 final class SchoolClassTable implements SchoolClasses {
-  private final Jdbi jdbi;
+  private final Access access;
 
-  SchoolClassTable(Jdbi jdbi) {
-    this.jdbi = jdbi;
+  SchoolClassTable(Access access) {
+    this.access = access;
   }
 
   @Override
   public boolean isEmpty() {
-    return jdbi.withHandle(
-        handle ->
-            handle.createQuery("SELECT COUNT(*) FROM school_class").mapTo(Integer.class).one()
-                == 0);
+    return access
+        .reading()
+        .withHandle(
+            handle ->
+                handle.createQuery("SELECT COUNT(*) FROM school_class").mapTo(Integer.class).one()
+                    == 0);
   }
 
   @Override
   public boolean add(SchoolClass added) {
     return Clash.free(
-        jdbi,
+        access.writing(),
         handle ->
             handle
                 .createUpdate(
@@ -47,36 +48,42 @@ final class SchoolClassTable implements SchoolClasses {
 
   @Override
   public Optional<SchoolClass> find(String id) {
-    return jdbi.withHandle(
-        handle ->
-            handle
-                .createQuery("SELECT * FROM school_class WHERE id = :id")
-                .bind("id", id)
-                .map(SchoolClassTable::read)
-                .findOne());
+    return access
+        .reading()
+        .withHandle(
+            handle ->
+                handle
+                    .createQuery("SELECT * FROM school_class WHERE id = :id")
+                    .bind("id", id)
+                    .map(SchoolClassTable::read)
+                    .findOne());
   }
 
   @Override
   public Optional<SchoolClass> byCode(String code) {
-    return jdbi.withHandle(
-        handle ->
-            handle
-                .createQuery("SELECT * FROM school_class WHERE code = :code")
-                .bind("code", code)
-                .map(SchoolClassTable::read)
-                .findOne());
+    return access
+        .reading()
+        .withHandle(
+            handle ->
+                handle
+                    .createQuery("SELECT * FROM school_class WHERE code = :code")
+                    .bind("code", code)
+                    .map(SchoolClassTable::read)
+                    .findOne());
   }
 
   @Override
   public List<SchoolClass> of(String instructor) {
-    return jdbi.withHandle(
-        handle ->
-            handle
-                .createQuery(
-                    "SELECT * FROM school_class WHERE instructor = :instructor ORDER BY name, id")
-                .bind("instructor", instructor)
-                .map(SchoolClassTable::read)
-                .list());
+    return access
+        .reading()
+        .withHandle(
+            handle ->
+                handle
+                    .createQuery(
+                        "SELECT * FROM school_class WHERE instructor = :instructor ORDER BY name, id")
+                    .bind("instructor", instructor)
+                    .map(SchoolClassTable::read)
+                    .list());
   }
 
   private static SchoolClass read(ResultSet row, StatementContext context) throws SQLException {

@@ -4,7 +4,6 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.Optional;
-import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.statement.StatementContext;
 import withy.usecase.Caller;
 import withy.usecase.InstructorCaller;
@@ -14,38 +13,42 @@ import withy.usecase.Sessions;
 
 /** Keeps sessions. */
 final class SessionTable implements Sessions {
-  private final Jdbi jdbi;
+  private final Access access;
 
-  SessionTable(Jdbi jdbi) {
-    this.jdbi = jdbi;
+  SessionTable(Access access) {
+    this.access = access;
   }
 
   @Override
   public void add(SessionRecord session) {
     Caller caller = session.caller();
-    jdbi.useHandle(
-        handle ->
-            handle
-                .createUpdate(
-                    """
+    access
+        .writing()
+        .useHandle(
+            handle ->
+                handle
+                    .createUpdate(
+                        """
                     INSERT INTO open_session (digest, instructor, learner, opened_at, used_at)
                     VALUES (:digest, :instructor, :learner, :openedAt, :usedAt)
                     """)
-                .bind("digest", session.digest())
-                .bind("instructor", caller instanceof InstructorCaller ? caller.id() : null)
-                .bind("learner", caller instanceof LearnerCaller ? caller.id() : null)
-                .bind("openedAt", session.openedAt())
-                .bind("usedAt", session.usedAt())
-                .execute());
+                    .bind("digest", session.digest())
+                    .bind("instructor", caller instanceof InstructorCaller ? caller.id() : null)
+                    .bind("learner", caller instanceof LearnerCaller ? caller.id() : null)
+                    .bind("openedAt", session.openedAt())
+                    .bind("usedAt", session.usedAt())
+                    .execute());
   }
 
   @Override
   public Optional<SessionRecord> find(String digest) {
-    return jdbi.withHandle(
-        handle ->
-            handle
-                .createQuery(
-                    """
+    return access
+        .reading()
+        .withHandle(
+            handle ->
+                handle
+                    .createQuery(
+                        """
                     SELECT s.digest, s.opened_at, s.used_at, s.instructor, i.name,
                       s.learner, l.nickname, l.school_class
                     FROM open_session s
@@ -53,9 +56,9 @@ final class SessionTable implements Sessions {
                     LEFT JOIN learner l ON l.id = s.learner
                     WHERE s.digest = :digest
                     """)
-                .bind("digest", digest)
-                .map(SessionTable::read)
-                .findOne());
+                    .bind("digest", digest)
+                    .map(SessionTable::read)
+                    .findOne());
   }
 
   private static SessionRecord read(ResultSet row, StatementContext context) throws SQLException {
@@ -76,38 +79,44 @@ final class SessionTable implements Sessions {
 
   @Override
   public void use(String digest, Instant when) {
-    jdbi.useHandle(
-        handle ->
-            handle
-                .createUpdate("UPDATE open_session SET used_at = :when WHERE digest = :digest")
-                .bind("when", when)
-                .bind("digest", digest)
-                .execute());
+    access
+        .writing()
+        .useHandle(
+            handle ->
+                handle
+                    .createUpdate("UPDATE open_session SET used_at = :when WHERE digest = :digest")
+                    .bind("when", when)
+                    .bind("digest", digest)
+                    .execute());
   }
 
   @Override
   public void remove(String digest) {
-    jdbi.useHandle(
-        handle ->
-            handle
-                .createUpdate("DELETE FROM open_session WHERE digest = :digest")
-                .bind("digest", digest)
-                .execute());
+    access
+        .writing()
+        .useHandle(
+            handle ->
+                handle
+                    .createUpdate("DELETE FROM open_session WHERE digest = :digest")
+                    .bind("digest", digest)
+                    .execute());
   }
 
   @Override
   public void removeUnused(Instant instructorsBefore, Instant learnersBefore) {
-    jdbi.useHandle(
-        handle ->
-            handle
-                .createUpdate(
-                    """
+    access
+        .writing()
+        .useHandle(
+            handle ->
+                handle
+                    .createUpdate(
+                        """
                     DELETE FROM open_session
                     WHERE instructor IS NOT NULL AND used_at < :instructors
                     OR learner IS NOT NULL AND used_at < :learners
                     """)
-                .bind("instructors", instructorsBefore)
-                .bind("learners", learnersBefore)
-                .execute());
+                    .bind("instructors", instructorsBefore)
+                    .bind("learners", learnersBefore)
+                    .execute());
   }
 }

@@ -3,7 +3,6 @@ package withy.store;
 import com.zaxxer.hikari.HikariDataSource;
 import java.nio.file.Path;
 import java.time.Clock;
-import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
 import withy.usecase.BackupOffice;
 import withy.usecase.DrillSetFiles;
@@ -13,16 +12,17 @@ import withy.usecase.WaterFiles;
 /** The database of one data folder, open for use by this program alone. */
 public final class Store implements AutoCloseable {
   private final String url;
-  private final HikariDataSource pool;
-  private final Jdbi jdbi;
+  private final HikariDataSource reading;
+  private final HikariDataSource writing;
+  private final Access access;
   private final Copies copies;
 
-  private Store(String url, HikariDataSource pool, DataFolder folder) {
+  private Store(String url, DataFolder folder) {
     this.url = url;
-    this.pool = pool;
-    this.jdbi = Jdbi.create(pool);
-    Moments.registerWith(jdbi);
-    this.copies = new Copies(pool, folder);
+    this.reading = Database.pool(url, Database.MANY);
+    this.writing = Database.pool(url, 1);
+    this.access = Access.to(reading, writing);
+    this.copies = new Copies(reading, folder);
   }
 
   /**
@@ -41,15 +41,16 @@ public final class Store implements AutoCloseable {
   static Store open(Path path, Clock clock, String migrations) {
     DataFolder folder = DataFolder.of(path).made();
     new Upgrade(folder, clock, migrations).run();
-    return new Store(folder.url(), Database.pool(folder.url()), folder);
+    return new Store(folder.url(), folder);
   }
 
   /** A database that is not in a folder; the folder is for what is announced. */
   static Store over(String url, DataFolder folder) {
     Database.open(url);
-    HikariDataSource pool = Database.pool(url);
-    Migrations.of(pool, Migrations.PLACE, url).run();
-    return new Store(url, pool, folder);
+    try (HikariDataSource pool = Database.pool(url, Database.MANY)) {
+      Migrations.of(pool, Migrations.PLACE, url).run();
+    }
+    return new Store(url, folder);
   }
 
   /** Where everything is kept, without waters of files. */
@@ -69,20 +70,20 @@ public final class Store implements AutoCloseable {
    * @param drillSetFiles reads and writes drill sets
    */
   public Ports ports(WaterFiles waterFiles, DrillSetFiles drillSetFiles) {
-    WaterTable waters = new WaterTable(jdbi, waterFiles);
+    WaterTable waters = new WaterTable(access, waterFiles);
     return new Ports(
-        new InstructorTable(jdbi),
-        new SchoolClassTable(jdbi),
-        new LearnerTable(jdbi),
-        new AssignmentTable(jdbi, waters),
-        new IssuedItemTable(jdbi),
-        new ResponseTable(jdbi),
-        new SessionTable(jdbi),
-        new InvitationTable(jdbi),
+        new InstructorTable(access),
+        new SchoolClassTable(access),
+        new LearnerTable(access),
+        new AssignmentTable(access, waters),
+        new IssuedItemTable(access),
+        new ResponseTable(access),
+        new SessionTable(access),
+        new InvitationTable(access),
         waters,
         waterFiles,
-        new DrillSetTable(jdbi, waters, drillSetFiles),
-        new CourseTable(jdbi, waters, drillSetFiles),
+        new DrillSetTable(access, waters, drillSetFiles),
+        new CourseTable(access, waters, drillSetFiles),
         drillSetFiles);
   }
 
@@ -94,8 +95,9 @@ public final class Store implements AutoCloseable {
   /** Whether the database answers. */
   public boolean isAlive() {
     try {
-      return jdbi.withHandle(
-          handle -> handle.createQuery("SELECT 1").mapTo(Integer.class).one() == 1);
+      return access
+          .reading()
+          .withHandle(handle -> handle.createQuery("SELECT 1").mapTo(Integer.class).one() == 1);
     } catch (JdbiException e) {
       return false;
     }
@@ -105,7 +107,8 @@ public final class Store implements AutoCloseable {
   @Override
   public void close() {
     copies.close();
-    pool.close();
+    reading.close();
+    writing.close();
     Database.shutDown(url);
   }
 }

@@ -60,19 +60,9 @@ final class SumsTable {
         .execute();
   }
 
-  /** Makes every other answer of the learner wait for the end of this transaction. */
-  static void lock(Handle handle, String learner) {
-    handle
-        .createQuery("SELECT learner FROM learner_sums WHERE learner = :learner FOR UPDATE")
-        .bind("learner", learner)
-        .mapTo(String.class)
-        .findOne();
-  }
-
   /**
-   * Adds a response that was just stored, its learner locked. One that was answered before another
-   * that was stored already, as two phones at once may do, has all of them counted anew in their
-   * order.
+   * Adds a response that was just stored. One that was answered before another that was stored
+   * already, as two phones at once may do, has all of them counted anew in their order.
    */
   static void add(Handle handle, StoredResponse stored) {
     row(handle, stored.learner())
@@ -133,21 +123,31 @@ final class SumsTable {
   }
 
   /** The sums of a learner. */
-  static Optional<LearnerSums> of(Handle handle, String learner) {
-    return row(handle, learner).map(row -> current(handle, row));
+  static Optional<LearnerSums> of(Access access, String learner) {
+    return access
+        .reading()
+        .withHandle(handle -> row(handle, learner))
+        .map(row -> current(access, row));
   }
 
   /** The sums of those of a class who answered, by nickname. */
-  static List<LearnerSums> ofClass(Handle handle, String schoolClass) {
+  static List<LearnerSums> ofClass(Access access, String schoolClass) {
     List<Row> rows =
-        handle
-            .createQuery(
-                SELECT
-                    + " WHERE s.school_class = :class AND s.answers > 0 ORDER BY l.nickname, l.id")
-            .bind("class", schoolClass)
-            .map(Row::read)
-            .list();
-    return rows.stream().map(row -> current(handle, row)).toList();
+        access
+            .reading()
+            .withHandle(
+                handle ->
+                    handle
+                        .createQuery(
+                            SELECT
+                                + """
+                                 WHERE s.school_class = :class AND s.answers > 0
+                                ORDER BY l.nickname, l.id
+                                """)
+                        .bind("class", schoolClass)
+                        .map(Row::read)
+                        .list());
+    return rows.stream().map(row -> current(access, row)).toList();
   }
 
   /** How much each class of an instructor answered; it reads an index and none of the sums. */
@@ -175,29 +175,36 @@ final class SumsTable {
   }
 
   /** The sums of those who answered last, at most so many. */
-  static List<LearnerSums> latest(Handle handle, int most) {
+  static List<LearnerSums> latest(Access access, int most) {
     List<Row> rows =
-        handle
-            .createQuery(
-                SELECT
-                    + """
-                     WHERE s.learner IN (
-                      SELECT learner FROM learner_sums WHERE last_answered IS NOT NULL
-                      ORDER BY last_answered DESC, learner FETCH FIRST :most ROWS ONLY)
-                    ORDER BY s.last_answered DESC, s.learner
-                    """)
-            .bind("most", most)
-            .map(Row::read)
-            .list();
-    return rows.stream().map(row -> current(handle, row)).toList();
+        access
+            .reading()
+            .withHandle(
+                handle ->
+                    handle
+                        .createQuery(
+                            SELECT
+                                + """
+                                 WHERE s.learner IN (
+                                  SELECT learner FROM learner_sums WHERE last_answered IS NOT NULL
+                                  ORDER BY last_answered DESC, learner
+                                  FETCH FIRST :most ROWS ONLY)
+                                ORDER BY s.last_answered DESC, s.learner
+                                """)
+                        .bind("most", most)
+                        .map(Row::read)
+                        .list());
+    return rows.stream().map(row -> current(access, row)).toList();
   }
 
   /** Those of another program's format are counted anew and kept. */
-  private static LearnerSums current(Handle handle, Row row) {
-    if (row.isCurrent()) {
-      return row.sums();
-    }
-    lock(handle, row.learner());
+  private static LearnerSums current(Access access, Row row) {
+    return row.isCurrent()
+        ? row.sums()
+        : access.writing().inTransaction(handle -> renewed(handle, row));
+  }
+
+  private static LearnerSums renewed(Handle handle, Row row) {
     LearnerSums sums = recount(handle, row.learner(), row.nickname());
     write(handle, row.learner(), sums);
     return sums;

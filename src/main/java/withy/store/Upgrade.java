@@ -38,7 +38,7 @@ final class Upgrade {
    */
   void run() {
     Database.open(folder.url());
-    try (HikariDataSource pool = Database.pool(folder.url())) {
+    try (HikariDataSource pool = Database.pool(folder.url(), Database.MANY)) {
       upgrade(pool);
     } catch (StoreRefused e) {
       Database.shutDown(folder.url());

@@ -8,7 +8,6 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.statement.StatementContext;
 import org.jspecify.annotations.Nullable;
 import withy.core.hydrography.SurveyedWater;
@@ -23,12 +22,12 @@ final class WaterTable implements Waters {
   /** Waters that are held read; one takes about 60 KB. */
   private static final int READ = 64;
 
-  private final Jdbi jdbi;
+  private final Access access;
   private final WaterFiles files;
   private final Cache<String, SurveyedWater> read = Caffeine.newBuilder().maximumSize(READ).build();
 
-  WaterTable(Jdbi jdbi, WaterFiles files) {
-    this.jdbi = jdbi;
+  WaterTable(Access access, WaterFiles files) {
+    this.access = access;
     this.files = files;
   }
 
@@ -54,21 +53,23 @@ final class WaterTable implements Waters {
 
   @Override
   public void add(KeptWater added) {
-    jdbi.useTransaction(
-        handle -> {
-          String digest = keep(handle, new File(added.id(), added.title(), added.text()));
-          handle
-              .createUpdate(
-                  """
+    access
+        .writing()
+        .useTransaction(
+            handle -> {
+              String digest = keep(handle, new File(added.id(), added.title(), added.text()));
+              handle
+                  .createUpdate(
+                      """
                   INSERT INTO water (id, instructor, file, imported_at)
                   VALUES (:id, :instructor, :file, :importedAt)
                   """)
-              .bind("id", added.id())
-              .bind("instructor", added.instructor())
-              .bind("file", digest)
-              .bind("importedAt", added.importedAt())
-              .execute();
-        });
+                  .bind("id", added.id())
+                  .bind("instructor", added.instructor())
+                  .bind("file", digest)
+                  .bind("importedAt", added.importedAt())
+                  .execute();
+            });
   }
 
   private static String keep(Handle handle, File file) {
@@ -89,7 +90,7 @@ final class WaterTable implements Waters {
 
   @Override
   public Optional<KeptWater> find(String id) {
-    return jdbi.withHandle(handle -> row(handle, id).map(found -> kept(handle, found)));
+    return access.reading().withHandle(handle -> row(handle, id).map(found -> kept(handle, found)));
   }
 
   private static Optional<Row> row(Handle handle, String id) {
@@ -102,20 +103,22 @@ final class WaterTable implements Waters {
 
   @Override
   public List<KeptWater> of(String instructor) {
-    return jdbi.withHandle(
-        handle ->
-            handle
-                .createQuery(
-                    """
+    return access
+        .reading()
+        .withHandle(
+            handle ->
+                handle
+                    .createQuery(
+                        """
                     SELECT * FROM water WHERE instructor = :instructor
                     ORDER BY imported_at DESC, id
                     """)
-                .bind("instructor", instructor)
-                .map(Row::read)
-                .list()
-                .stream()
-                .map(each -> kept(handle, each))
-                .toList());
+                    .bind("instructor", instructor)
+                    .map(Row::read)
+                    .list()
+                    .stream()
+                    .map(each -> kept(handle, each))
+                    .toList());
   }
 
   private KeptWater kept(Handle handle, Row row) {
@@ -125,12 +128,14 @@ final class WaterTable implements Waters {
 
   @Override
   public void remove(String id) {
-    jdbi.useTransaction(
-        handle -> {
-          Optional<Row> found = row(handle, id);
-          handle.createUpdate("DELETE FROM water WHERE id = :id").bind("id", id).execute();
-          found.ifPresent(gone -> forget(handle, gone.file()));
-        });
+    access
+        .writing()
+        .useTransaction(
+            handle -> {
+              Optional<Row> found = row(handle, id);
+              handle.createUpdate("DELETE FROM water WHERE id = :id").bind("id", id).execute();
+              found.ifPresent(gone -> forget(handle, gone.file()));
+            });
   }
 
   /** Drops the copy of a water that nothing asks for any more. */
@@ -193,7 +198,9 @@ final class WaterTable implements Waters {
       return null;
     }
     SurveyedWater known = read.getIfPresent(digest);
-    return known == null ? jdbi.withHandle(handle -> water(digest, file(handle, digest))) : known;
+    return known == null
+        ? access.reading().withHandle(handle -> water(digest, file(handle, digest)))
+        : known;
   }
 
   private static File file(Handle handle, String digest) {
