@@ -19,35 +19,33 @@ public final class ItemGenerator {
   /**
    * The item at an index of a seed, drawn from all that a composition allows under a practice:
    * first a concept, every one as likely, so that each is met as often whatever the number of forms
-   * that measure it; then one of those forms.
+   * that measure it; then one of those forms; of a difficulty, items until one is as hard.
    *
+   * @param ofClass the practice, unless the composition has one of its own
    * @throws IllegalArgumentException if the composition allows nothing under the practice
    */
-  public static Item item(Practice practice, Composition composition, long seed, int index) {
-    List<List<Menu.Course>> allowed = Menu.of(practice).allowed(composition);
+  public static Item item(Practice ofClass, Composition composition, long seed, int index) {
+    Practice practice = composition.practiceFor(ofClass);
+    Menu menu = Menu.of(practice);
+    List<List<Menu.Course>> allowed = menu.allowed(composition);
     if (allowed.isEmpty()) {
       throw new IllegalArgumentException(nothing(practice, composition));
     }
     Chance chance = Chance.of(seed, index);
     Menu.Course course = chance.pick(chance.pick(allowed));
-    Task task =
-        new Task(
-            practice,
-            course.concept(),
-            course.time(composition.time(), chance),
-            index,
-            chance,
-            composition.water());
-    return course.writer().write(task).item(task, seed, index);
+    return menu.item(course, composition, chance, seed, index);
   }
 
   /**
    * The concepts that items of this composition can measure under a practice, in syllabus order;
    * empty if it allows nothing.
+   *
+   * @param ofClass the practice, unless the composition has one of its own
    */
-  public static List<Concept> measurable(Practice practice, Composition composition) {
+  public static List<Concept> measurable(Practice ofClass, Composition composition) {
     List<Concept> measurable = new ArrayList<>();
-    for (List<Menu.Course> courses : Menu.of(practice).allowed(composition)) {
+    Menu menu = Menu.of(composition.practiceFor(ofClass));
+    for (List<Menu.Course> courses : menu.allowed(composition)) {
       measurable.add(courses.get(0).concept());
     }
     return List.copyOf(measurable);
@@ -65,6 +63,9 @@ public final class ItemGenerator {
 
   private static String nothing(Practice practice, Composition composition) {
     StringBuilder words = new StringBuilder("practice ").append(practice.id()).append(" has no");
+    if (composition.difficulty() != null) {
+      words.append(' ').append(composition.difficulty().id());
+    }
     listed(words, " ", composition.forms());
     words.append(" item");
     listed(words, " about ", composition.concepts());

@@ -107,8 +107,9 @@ final class Menu {
     for (Course each : courses) {
       if (each.allowed(composition)) {
         Course set = set(each, composition.water());
-        if (set.allowed(composition)) {
-          kept.add(set);
+        Course graded = graded(set, composition);
+        if (graded.allowed(composition)) {
+          kept.add(graded);
         }
       }
     }
@@ -126,5 +127,37 @@ final class Menu {
                 course.times().contains(each)
                     && course.writer().measuresIn(water, course.concept(), practice, each));
     return new Course(course.concept(), course.writer(), times);
+  }
+
+  /** A course at the times at which some of its items are as hard as asked for. */
+  private Course graded(Course course, Composition composition) {
+    Difficulty difficulty = composition.difficulty();
+    if (difficulty == null) {
+      return course;
+    }
+    List<TimeOfDay> times =
+        times(
+            each ->
+                course.times().contains(each)
+                    && (composition.time() == null || composition.time() == each)
+                    && graded(course, each, composition, difficulty).exists());
+    return new Course(course.concept(), course.writer(), times);
+  }
+
+  private Graded graded(
+      Course course, TimeOfDay time, Composition composition, Difficulty difficulty) {
+    return new Graded(
+        practice, course.concept(), course.writer(), time, composition.water(), difficulty);
+  }
+
+  /** An item of a course that the composition allows. */
+  Item item(Course course, Composition composition, Chance chance, long seed, int index) {
+    TimeOfDay time = course.time(composition.time(), chance);
+    Difficulty difficulty = composition.difficulty();
+    if (difficulty != null) {
+      return graded(course, time, composition, difficulty).item(chance, seed, index);
+    }
+    Task task = new Task(practice, course.concept(), time, index, chance, composition.water());
+    return course.writer().write(task).item(task, seed, index);
   }
 }
