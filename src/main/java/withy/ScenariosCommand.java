@@ -38,10 +38,9 @@ final class ScenariosCommand implements Callable<Integer> {
 
   @Option(
       names = "--practice",
-      required = true,
       paramLabel = "P",
-      description = "iala-a, iala-b, canada or usa.")
-  private String practice = "";
+      description = "iala-a, iala-b, canada or usa; that of the set unless given.")
+  private @Nullable String practice;
 
   @Option(
       names = "--form",
@@ -69,8 +68,9 @@ final class ScenariosCommand implements Callable<Integer> {
     Composition composition;
     int items;
     try {
-      under = parsed("--practice", Practice.values(), practice);
       composition = composition();
+      under = practice(composition);
+      composition = composition.under(under);
       items = items(composition);
       ItemGenerator.item(under, composition, seed, 0);
     } catch (IllegalArgumentException e) {
@@ -78,6 +78,17 @@ final class ScenariosCommand implements Callable<Integer> {
     }
     write(under, composition, items);
     return CommandLine.ExitCode.OK;
+  }
+
+  private Practice practice(Composition set) {
+    if (practice != null) {
+      return parsed("--practice", Practice.values(), practice);
+    }
+    Practice own = set.practice();
+    if (own == null) {
+      throw new Refusal(words.text("scenarios.no-practice"));
+    }
+    return own;
   }
 
   private int items(Composition composition) {

@@ -12,7 +12,9 @@ import withy.core.Term;
 import withy.core.hydrography.SurveyedWater;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
+import withy.core.item.Difficulty;
 import withy.core.item.Form;
+import withy.core.mark.Practice;
 import withy.core.response.DrillSet;
 import withy.core.scenario.TimeOfDay;
 import withy.usecase.DrillSetFiles;
@@ -21,14 +23,15 @@ import withy.usecase.UnfitWater;
 
 /**
  * Reads a drill set: {@code {"title": "...", "concepts": [...], "forms": [...], "time": "day",
- * "length": 10, "water": "home-water"}}, of which only the title and the length must be there. No
- * concepts, no forms or no time mean all of them; a time of {@code both} is as good as none. In the
- * water all items lie; it is the id of one that comes with the program, or the file of another as
- * {@link WaterReader} reads it. Without it waters are generated.
+ * "length": 10, "water": "home-water", "practice": "usa", "difficulty": "harder"}}, of which only
+ * the title and the length must be there. No concepts, forms, time or difficulty mean all of them,
+ * no practice that of the class; a time of {@code both} is as good as none. In the water all items
+ * lie; it is the id of one that comes with the program, or the file of another as {@link
+ * WaterReader} reads it. Without it waters are generated.
  */
 public final class DrillSetReader {
   static final List<String> FIELDS =
-      List.of("title", "concepts", "forms", "time", "length", "water");
+      List.of("title", "concepts", "forms", "time", "length", "water", "practice", "difficulty");
 
   /** The id of a water that lies in the file, until it is given one. */
   private static final String HERE = "here";
@@ -68,10 +71,13 @@ public final class DrillSetReader {
     TimeOfDay time = time(root.path("time"));
     int length = length(root.path("length"));
     SurveyedWater water = water(root.path("water"));
+    Practice practice = optional("practice", root, Practice.values());
+    Difficulty difficulty = optional("difficulty", root, List.of(Difficulty.values()));
     if (!problems.isEmpty()) {
       throw new InvalidDrillSet(file, problems);
     }
-    return new DrillSet(title, new Composition(concepts, forms, time, length, water));
+    return new DrillSet(
+        title, new Composition(concepts, forms, time, length, water, practice, difficulty));
   }
 
   private JsonNode parsed(String text) {
@@ -130,7 +136,7 @@ public final class DrillSetReader {
 
   private <E extends Enum<E> & Term> void add(
       String path, JsonNode node, Class<E> type, List<E> terms) {
-    E term = term(path, node, type, "");
+    E term = term(path, node, List.of(type.getEnumConstants()), "");
     if (term == null) {
       return;
     }
@@ -141,9 +147,8 @@ public final class DrillSetReader {
   }
 
   /** The term of a word; null where it is none, which is noted. */
-  private <E extends Enum<E> & Term> @Nullable E term(
-      String path, JsonNode node, Class<E> type, String more) {
-    List<E> known = List.of(type.getEnumConstants());
+  private <E extends Term> @Nullable E term(
+      String path, JsonNode node, List<E> known, String more) {
     String word = node.isTextual() ? node.asText() : node.toString();
     for (E each : known) {
       if (each.id().equals(word)) {
@@ -160,7 +165,12 @@ public final class DrillSetReader {
 
   private @Nullable TimeOfDay time(JsonNode node) {
     boolean both = node.isMissingNode() || node.isNull() || node.asText().equals("both");
-    return both ? null : term("time", node, TimeOfDay.class, ", both");
+    return both ? null : term("time", node, List.of(TimeOfDay.values()), ", both");
+  }
+
+  private <E extends Term> @Nullable E optional(String field, JsonNode root, List<E> known) {
+    JsonNode node = root.path(field);
+    return node.isMissingNode() || node.isNull() ? null : term(field, node, known, "");
   }
 
   private int length(JsonNode node) {

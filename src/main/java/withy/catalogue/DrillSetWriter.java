@@ -7,7 +7,6 @@ import withy.core.Term;
 import withy.core.hydrography.SurveyedWater;
 import withy.core.item.Composition;
 import withy.core.response.DrillSet;
-import withy.core.scenario.TimeOfDay;
 
 /**
  * Writes a drill set as {@link DrillSetReader} reads it, a field a line, without those that leave
@@ -27,11 +26,10 @@ final class DrillSetWriter {
     writer.add("title", ExactJson.write(set.title()));
     writer.addTerms("concepts", composition.concepts());
     writer.addTerms("forms", composition.forms());
-    TimeOfDay time = composition.time();
-    if (time != null) {
-      writer.add("time", ExactJson.write(time.id()));
-    }
+    writer.addTerm("time", composition.time());
     writer.add("length", Integer.toString(composition.length()));
+    writer.addTerm("practice", composition.practice());
+    writer.addTerm("difficulty", composition.difficulty());
     SurveyedWater in = composition.water();
     if (in != null) {
       writer.add("water", water == null ? ExactJson.write(in.id()) : file(in.title(), water));
@@ -42,6 +40,12 @@ final class DrillSetWriter {
   /** The file of a water under a title, on one line. */
   static String file(String title, String text) {
     return ExactJson.with(text, "title", title);
+  }
+
+  private void addTerm(String field, @Nullable Term term) {
+    if (term != null) {
+      add(field, ExactJson.write(term.id()));
+    }
   }
 
   private void addTerms(String field, List<? extends Term> terms) {

@@ -8,8 +8,10 @@ import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.StatementContext;
 import org.jspecify.annotations.Nullable;
+import withy.core.Term;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
+import withy.core.item.Difficulty;
 import withy.core.item.Form;
 import withy.core.mark.Practice;
 import withy.core.scenario.TimeOfDay;
@@ -54,9 +56,11 @@ final class AssignmentTable implements Assignments {
         .createUpdate(
             """
                     INSERT INTO assignment (id, school_class, title, concepts, forms, time_of_day,
-                      item_count, due, assigned_at, water_file, kind, opens_at, seed, own)
+                      item_count, due, assigned_at, water_file, kind, opens_at, seed, own,
+                      practice, difficulty)
                     VALUES (:id, :class, :title, :concepts, :forms, :time, :count, :due,
-                      :assignedAt, :waterFile, :kind, :opensAt, :seed, :own)
+                      :assignedAt, :waterFile, :kind, :opensAt, :seed, :own,
+                      :practice, :difficulty)
                     """)
         .bind("id", added.id())
         .bind("class", added.schoolClass())
@@ -72,6 +76,8 @@ final class AssignmentTable implements Assignments {
         .bind("opensAt", added.terms().opensAt())
         .bind("seed", added.terms().seed())
         .bind("own", added.terms().own())
+        .bind("practice", word(composition.practice()))
+        .bind("difficulty", word(composition.difficulty()))
         .execute();
     TermsTable.insert(handle, added);
   }
@@ -135,8 +141,8 @@ final class AssignmentTable implements Assignments {
     access.writing().useHandle(handle -> TermsTable.extend(handle, id, learner, due));
   }
 
-  private static @Nullable String word(@Nullable TimeOfDay time) {
-    return time == null ? null : time.id();
+  private static @Nullable String word(@Nullable Term term) {
+    return term == null ? null : term.id();
   }
 
   @Override
@@ -193,7 +199,10 @@ final class AssignmentTable implements Assignments {
               Words.readTerms(Concept.class, row.getString("concepts")),
               Words.readTerms(Form.class, row.getString("forms")),
               Words.readTerm(TimeOfDay.class, row.getString("time_of_day")),
-              row.getInt("item_count"));
+              row.getInt("item_count"),
+              null,
+              practice(row.getString("practice")),
+              Words.readTerm(Difficulty.class, row.getString("difficulty")));
       Assignment assignment =
           new Assignment(
               row.getString("id"),
@@ -205,6 +214,10 @@ final class AssignmentTable implements Assignments {
               room(row),
               TermsTable.read(row));
       return new Stored(assignment, row.getString("water_file"));
+    }
+
+    private static @Nullable Practice practice(@Nullable String word) {
+      return word == null ? null : Practice.parse(word);
     }
 
     private static @Nullable RoomItem room(ResultSet row) throws SQLException {

@@ -43,7 +43,7 @@ final class Issuing {
           case FIXED -> fixed(practice, assignment, position);
           case READINESS -> sampled(practice, assignment, learner, position);
         };
-    return issue(practice, assignment, learner, position, item.measures(), item);
+    return issue(assignment, learner, position, item.measures(), item);
   }
 
   private Item adaptive(Practice practice, Assignment assignment, String learner) {
@@ -68,22 +68,17 @@ final class Issuing {
   /** The item that everybody gets. */
   private Issue alike(RoomItem room, Assignment assignment, String learner, int position) {
     Item item = source.item(room.practice(), assignment.drawnFrom(), room.seed(), room.index());
-    return issue(room.practice(), assignment, learner, position, item.measures(), item);
+    return issue(assignment, learner, position, item.measures(), item);
   }
 
   private Issue issue(
-      Practice practice,
-      Assignment assignment,
-      String learner,
-      int position,
-      Concept concept,
-      Item item) {
+      Assignment assignment, String learner, int position, Concept concept, Item item) {
     return new Issue(
         secrets.id(),
         learner,
         assignment.id(),
         position,
-        practice,
+        item.scenario().practice(),
         concept,
         item.seed(),
         item.index(),

@@ -72,7 +72,7 @@ public final class StartReadiness {
   private static List<Concept> concepts(Practice practice, List<Assignment> drills) {
     List<Concept> asked = new ArrayList<>();
     for (Assignment each : drills.stream().filter(drill -> !drill.terms().own()).toList()) {
-      for (Concept concept : ItemGenerator.measurable(practice, each.composition())) {
+      for (Concept concept : measurable(practice, each.composition())) {
         if (!asked.contains(concept)) {
           asked.add(concept);
         }
@@ -80,5 +80,10 @@ public final class StartReadiness {
     }
     asked.sort(null);
     return asked;
+  }
+
+  /** What a drill asks about under the practice of the class, whatever its own practice was. */
+  private static List<Concept> measurable(Practice practice, Composition drill) {
+    return ItemGenerator.measurable(practice, drill.under(null).graded(null));
   }
 }

@@ -15,7 +15,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 import withy.core.hydrography.SurveyedWater;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
+import withy.core.item.Difficulty;
 import withy.core.item.Form;
+import withy.core.mark.Practice;
 import withy.core.response.DrillSet;
 import withy.core.scenario.TimeOfDay;
 import withy.usecase.DrillSetFiles;
@@ -65,11 +67,20 @@ class DrillSetWriterTest {
         new DrillSet(
             "Whole",
             new Composition(
-                List.of(Concept.PASSAGE), List.of(Form.PASSAGE), TimeOfDay.DAY, 6, water("Ours")));
+                List.of(Concept.PASSAGE),
+                List.of(Form.PASSAGE),
+                TimeOfDay.DAY,
+                6,
+                water("Ours"),
+                Practice.USA,
+                Difficulty.HARDER));
     String file = files.write(whole, WATER);
     for (String each : DrillSetReader.FIELDS) {
       assertThat(file).contains("\"" + each + "\": ");
     }
+    Composition back = files.read(file).set().composition();
+    assertThat(back.practice()).isEqualTo(Practice.USA);
+    assertThat(back.difficulty()).isEqualTo(Difficulty.HARDER);
   }
 
   @ParameterizedTest

@@ -11,7 +11,9 @@ import org.jspecify.annotations.Nullable;
 import withy.core.hydrography.SurveyedWater;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
+import withy.core.item.Difficulty;
 import withy.core.item.Form;
+import withy.core.mark.Practice;
 import withy.core.response.DrillKind;
 import withy.core.response.DrillSet;
 import withy.core.scenario.TimeOfDay;
@@ -70,15 +72,16 @@ record AssignmentBody(
 
   private static Composition composition(Body body, Function<String, SurveyedWater> waters) {
     Body composition = body.object("composition");
-    Composition read =
-        new Composition(
-            Terms.list(Concept.class, composition, "concepts"),
-            Terms.list(Form.class, composition, "forms"),
-            time(composition),
-            length(composition));
+    List<Concept> concepts = Terms.list(Concept.class, composition, "concepts");
+    List<Form> forms = Terms.list(Form.class, composition, "forms");
+    TimeOfDay time = time(composition);
+    int length = length(composition);
     String water = composition.optionalText("water");
+    Practice practice = Terms.optional(Practice.values(), composition, "practice");
+    Difficulty difficulty = Terms.optional(List.of(Difficulty.values()), composition, "difficulty");
     composition.requireNothingElse();
-    return water == null ? read : read.in(waters.apply(water));
+    SurveyedWater in = water == null ? null : waters.apply(water);
+    return new Composition(concepts, forms, time, length, in, practice, difficulty);
   }
 
   private static @Nullable TimeOfDay time(Body composition) {

@@ -3,6 +3,7 @@ package withy.web.api;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import withy.core.Term;
 
 /** Words of the trade as they are sent. */
@@ -12,6 +13,11 @@ final class Terms {
   /** The word of a field that must be there. */
   static <T extends Term> T one(List<T> known, Body body, String field) {
     return parse(known, body, field, body.text(field));
+  }
+
+  /** The word of a field that may be absent or null. */
+  static <T extends Term> @Nullable T optional(List<T> known, Body body, String field) {
+    return body.has(field) ? one(known, body, field) : null;
   }
 
   /** The words of a field that may be absent. */

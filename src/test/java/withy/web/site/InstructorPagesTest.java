@@ -142,6 +142,32 @@ class InstructorPagesTest {
   }
 
   @Test
+  void keepsThePracticeAndTheDifficultyThatWereChosen() {
+    Visitor instructor = withClass();
+    instructor.follow("a[href$=compose]");
+    instructor.send(
+        "#compose",
+        "concept",
+        "lateral-side",
+        "practice",
+        "usa",
+        "difficulty",
+        "harder",
+        "do",
+        "sample");
+    assertThat(instructor.page().select("#practice option[selected]").eachAttr("value"))
+        .containsExactly("usa");
+    assertThat(instructor.page().select("#difficulty option[selected]").eachAttr("value"))
+        .containsExactly("harder");
+    assertThat(instructor.page().select(".specimen")).isNotEmpty();
+    instructor.send(
+        "#compose", "concept", "cardinal-light", "difficulty", "easier", "do", "assign");
+    assertThat(instructor.status()).isEqualTo(422);
+    assertThat(instructor.page().select(".problems a").eachAttr("href"))
+        .containsExactly("#concept");
+  }
+
+  @Test
   void keepsWhatWasTypedWhereADrillIsRefused() {
     Visitor instructor = withClass();
     instructor.follow("a[href$=compose]");

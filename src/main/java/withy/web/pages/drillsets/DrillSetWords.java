@@ -1,11 +1,14 @@
 package withy.web.pages.drillsets;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import withy.core.Term;
 import withy.core.hydrography.SurveyedWater;
 import withy.core.item.Composition;
+import withy.core.item.Difficulty;
+import withy.core.mark.Practice;
 import withy.core.scenario.TimeOfDay;
 import withy.web.pages.Fact;
 import withy.wording.Wording;
@@ -30,8 +33,22 @@ final class DrillSetWords {
             : names(concepts, "page.drill-set.all-concepts"));
   }
 
-  /** Fact by fact. */
+  /** Fact by fact; a practice and a difficulty where it has them. */
   List<Fact> facts(Composition composition) {
+    List<Fact> facts = new ArrayList<>();
+    facts.addAll(usual(composition));
+    Practice practice = composition.practice();
+    if (practice != null) {
+      facts.add(fact("page.compose.practice", wording.name(practice)));
+    }
+    Difficulty difficulty = composition.difficulty();
+    if (difficulty != null) {
+      facts.add(fact("page.compose.difficulty", wording.name(difficulty)));
+    }
+    return List.copyOf(facts);
+  }
+
+  private List<Fact> usual(Composition composition) {
     SurveyedWater water = composition.water();
     return List.of(
         fact("page.compose.concepts", names(composition.concepts(), "page.drill-set.all-concepts")),

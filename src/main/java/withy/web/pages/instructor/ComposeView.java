@@ -21,6 +21,8 @@ public record ComposeView(
     String dueHint,
     List<Choice> kinds,
     String opens,
+    List<Choice> practices,
+    List<Choice> difficulties,
     String sampleSays,
     List<String> spread,
     List<Specimen> sample) {}

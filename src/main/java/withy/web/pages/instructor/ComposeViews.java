@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import withy.core.hydrography.SurveyedWater;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
+import withy.core.item.Difficulty;
 import withy.core.item.Form;
 import withy.core.mark.Practice;
 import withy.core.response.DrillKind;
@@ -55,7 +56,8 @@ final class ComposeViews {
       List<Listed> waters,
       Draft draft,
       @Nullable String why) {
-    Practice practice = schoolClass.practice();
+    Practice own = draft.practice();
+    Practice practice = own == null ? schoolClass.practice() : own;
     List<Share> shares =
         draft.composition().map(each -> composeDrill.shares(practice, each)).orElse(List.of());
     List<Specimen> sample =
@@ -77,6 +79,8 @@ final class ComposeViews {
         phrases.text("compose.due-hint", pages.days().zone()),
         kinds(draft),
         draft.opens(),
+        practices(schoolClass.practice(), draft),
+        difficulties(draft),
         phrases.text(sample.isEmpty() ? "compose.sample-none" : "compose.sample-says"),
         spread(shares),
         sample);
@@ -130,6 +134,28 @@ final class ComposeViews {
                     each == draft.kind(),
                     null))
         .toList();
+  }
+
+  private List<Choice> practices(Practice ofClass, Draft draft) {
+    List<Choice> practices = new ArrayList<>();
+    String usual = phrases.text("compose.practice-of-class", phrases.name(ofClass));
+    practices.add(new Choice("", usual, draft.practice() == null, null));
+    for (Practice each : Practice.values()) {
+      if (!each.equals(ofClass) || each.equals(draft.practice())) {
+        practices.add(Choice.of(each, phrases.name(each), each.equals(draft.practice())));
+      }
+    }
+    return practices;
+  }
+
+  private List<Choice> difficulties(Draft draft) {
+    List<Choice> difficulties = new ArrayList<>();
+    String any = phrases.text("compose.any-difficulty");
+    difficulties.add(new Choice("", any, draft.difficulty() == null, null));
+    for (Difficulty each : Difficulty.values()) {
+      difficulties.add(Choice.of(each, phrases.name(each), each == draft.difficulty()));
+    }
+    return difficulties;
   }
 
   private Choice concept(Concept concept, Draft draft, @Nullable Svg picture) {

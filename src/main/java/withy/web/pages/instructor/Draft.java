@@ -9,7 +9,9 @@ import withy.core.Term;
 import withy.core.hydrography.SurveyedWater;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
+import withy.core.item.Difficulty;
 import withy.core.item.Form;
+import withy.core.mark.Practice;
 import withy.core.response.DrillKind;
 import withy.core.scenario.TimeOfDay;
 import withy.usecase.AssignDrill;
@@ -20,6 +22,8 @@ import withy.web.pages.Days;
  *
  * @param time day, night or both
  * @param water in which all items lie; null where waters are generated
+ * @param practice under which items are drawn; null for that of the class
+ * @param difficulty of every item; null for any
  * @param opens when it opens, as typed
  * @param turn counts how often a sample was asked for, so that each time it is another
  */
@@ -33,13 +37,26 @@ record Draft(
     long turn,
     @Nullable SurveyedWater water,
     DrillKind kind,
-    String opens) {
+    String opens,
+    @Nullable Practice practice,
+    @Nullable Difficulty difficulty) {
   static final String BOTH = "both";
   private static final String USUAL_LENGTH = "12";
 
   static Draft empty() {
     return new Draft(
-        List.of(), List.of(), BOTH, USUAL_LENGTH, "", "", 0, null, DrillKind.ADAPTIVE, "");
+        List.of(),
+        List.of(),
+        BOTH,
+        USUAL_LENGTH,
+        "",
+        "",
+        0,
+        null,
+        DrillKind.ADAPTIVE,
+        "",
+        null,
+        null);
   }
 
   static Draft of(Composition composition, String title) {
@@ -57,7 +74,9 @@ record Draft(
         0,
         composition.water(),
         DrillKind.ADAPTIVE,
-        "");
+        "",
+        composition.practice(),
+        composition.difficulty());
   }
 
   static Draft typed(withy.web.pages.Form form, @Nullable SurveyedWater water) {
@@ -70,17 +89,15 @@ record Draft(
         form.text("due"),
         turn(form.text("turn")),
         water,
-        kind(form.text("kind")),
-        form.text("opens"));
+        chosen(List.of(DrillKind.values()), form.text("kind")).orElse(DrillKind.ADAPTIVE),
+        form.text("opens"),
+        chosen(Practice.values(), form.text("practice")).orElse(null),
+        chosen(List.of(Difficulty.values()), form.text("difficulty")).orElse(null));
   }
 
   /** What no form sends is taken for the usual. */
-  private static DrillKind kind(String typed) {
-    try {
-      return Term.parse(DrillKind.class, typed);
-    } catch (IllegalArgumentException none) {
-      return DrillKind.ADAPTIVE;
-    }
+  private static <T extends Term> Optional<T> chosen(List<T> known, String typed) {
+    return known.stream().filter(each -> each.id().equals(typed)).findFirst();
   }
 
   private static long turn(String typed) {
@@ -92,7 +109,19 @@ record Draft(
   }
 
   Draft turned() {
-    return new Draft(concepts, forms, time, length, title, due, turn + 1, water, kind, opens);
+    return new Draft(
+        concepts,
+        forms,
+        time,
+        length,
+        title,
+        due,
+        turn + 1,
+        water,
+        kind,
+        opens,
+        practice,
+        difficulty);
   }
 
   /** What it composes; empty if a field does not hold what it must. */
@@ -102,7 +131,8 @@ record Draft(
       concepts.forEach(each -> measured.add(Term.parse(Concept.class, each)));
       List<Form> used = new ArrayList<>();
       forms.forEach(each -> used.add(Term.parse(Form.class, each)));
-      return Optional.of(new Composition(measured, used, timeOfDay(), items(), water));
+      return Optional.of(
+          new Composition(measured, used, timeOfDay(), items(), water, practice, difficulty));
     } catch (IllegalArgumentException unfit) {
       return Optional.empty();
     }
