@@ -84,7 +84,8 @@ public final class Store implements AutoCloseable {
         waterFiles,
         new DrillSetTable(access, waters, drillSetFiles),
         new CourseTable(access, waters, drillSetFiles),
-        drillSetFiles);
+        drillSetFiles,
+        new EvidenceTable(access));
   }
 
   /** Makes copies while this store is open. */

@@ -14,4 +14,5 @@ public record Ports(
     WaterFiles waterFiles,
     KeptDrillSets drillSets,
     Courses courses,
-    DrillSetFiles drillSetFiles) {}
+    DrillSetFiles drillSetFiles,
+    Evidence evidence) {}

@@ -36,6 +36,26 @@ public final class TalkOver {
     public Asked {
       answers = List.copyOf(answers);
     }
+
+    /** What came of an item by the responses to it. */
+    static Asked of(Item item, List<Response> given) {
+      Map<String, Integer> times = new LinkedHashMap<>();
+      times.put(item.key(), 0);
+      item.options().forEach(each -> times.putIfAbsent(each.value(), 0));
+      int unsure = 0;
+      for (Response each : given) {
+        if (each.option() == null) {
+          unsure++;
+        } else {
+          times.merge(each.correct() ? item.key() : each.option(), 1, Integer::sum);
+        }
+      }
+      List<Given> answers = new ArrayList<>();
+      times.forEach((answer, count) -> answers.add(new Given(answer, count)));
+      answers.add(new Given(null, unsure));
+      int right = (int) given.stream().filter(Response::correct).count();
+      return new Asked(item, given.size(), right, answers);
+    }
   }
 
   /** How often an answer was given; null for "not sure". */
@@ -60,22 +80,6 @@ public final class TalkOver {
 
   private Asked asked(Practice practice, Assignment drill, int position) {
     Item item = issuing.fixed(practice, drill, position);
-    List<Response> given = responses.atPosition(drill.id(), position);
-    Map<String, Integer> times = new LinkedHashMap<>();
-    times.put(item.key(), 0);
-    item.options().forEach(each -> times.putIfAbsent(each.value(), 0));
-    int unsure = 0;
-    for (Response each : given) {
-      if (each.option() == null) {
-        unsure++;
-      } else {
-        times.merge(each.correct() ? item.key() : each.option(), 1, Integer::sum);
-      }
-    }
-    List<Given> answers = new ArrayList<>();
-    times.forEach((answer, count) -> answers.add(new Given(answer, count)));
-    answers.add(new Given(null, unsure));
-    int right = (int) given.stream().filter(Response::correct).count();
-    return new Asked(item, given.size(), right, answers);
+    return Asked.of(item, responses.atPosition(drill.id(), position));
   }
 }

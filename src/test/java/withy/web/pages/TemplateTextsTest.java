@@ -30,7 +30,8 @@ class TemplateTextsTest {
               + "|readiness\\.(ready|not-ready|undecided|go-on)|compose\\.kind-[a-z]+"
               + "|assignment\\.(stand-[a-z-]+|key|answer|unsure)|item\\.place(-at-most)?"
               + "|(why|next)\\.[a-z-]+(\\.(one|many))?"
-              + "|class(\\.size|es\\.answered)\\.(none|one|many))");
+              + "|class(\\.size|es\\.answered)\\.(none|one|many)"
+              + "|responses\\.(count\\.(none|one|many)|which-[a-z]+))");
 
   @Test
   void everyTextThatATemplateAsksForExists() {

@@ -101,17 +101,8 @@ final class AssignmentViews {
   }
 
   private AssignmentView.TalkItem item(int number, TalkOver.Asked asked) {
-    List<String> counts = new ArrayList<>();
-    for (TalkOver.Given each : asked.answers()) {
-      String key = each.answer() == null ? "unsure" : "answer";
-      boolean right = asked.item().key().equals(each.answer());
-      counts.add(
-          phrases.text(
-              "assignment." + (right ? "key" : key),
-              each.answer() == null ? "" : specimens.answer(asked.item(), each.answer()),
-              each.times()));
-    }
     String base = phrases.text("assignment.item-base", asked.right(), asked.answered());
-    return new AssignmentView.TalkItem(number, specimens.of(asked.item()), base, counts);
+    return new AssignmentView.TalkItem(
+        number, specimens.of(asked.item()), base, specimens.counts(asked));
   }
 }

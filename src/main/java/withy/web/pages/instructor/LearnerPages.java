@@ -56,13 +56,14 @@ public final class LearnerPages implements RouteGroup {
             learner,
             sums.learner(),
             phrases.text("learner.base", sums.right(), sums.answers()),
+            new AnswersBehind(own.id()).of(learner),
             effort(sums),
             useCases
                 .explainChoice()
                 .next(visit.instructor(), id, learner)
                 .map(each -> next(each, sums.learner()))
                 .orElse(null),
-            rows(states, sums));
+            rows(new Own(new AnswersBehind(own.id()), learner), states, sums));
     pages.show(visit, "review/learner", view.nickname(), view);
   }
 
@@ -85,18 +86,21 @@ public final class LearnerPages implements RouteGroup {
     return little ? phrases.text("learner.rapid", sums.rapid(), sums.answers()) : null;
   }
 
-  private List<LearnerView.StandsRow> rows(List<LearnerState> states, LearnerSums sums) {
+  /** The learner's own answers, as the lists of them are addressed. */
+  private record Own(AnswersBehind answers, String learner) {}
+
+  private List<LearnerView.StandsRow> rows(Own own, List<LearnerState> states, LearnerSums sums) {
     List<LearnerView.StandsRow> rows = new ArrayList<>();
     for (LearnerState each : states) {
       ConceptSums concept = sums.concepts().get(each.concept());
       if (concept != null) {
-        rows.add(row(each, concept));
+        rows.add(row(own, each, concept));
       }
     }
     return rows;
   }
 
-  private LearnerView.StandsRow row(LearnerState state, ConceptSums sums) {
+  private LearnerView.StandsRow row(Own own, LearnerState state, ConceptSums sums) {
     String belief = state.needsHelp() ? state.namedMisconception() : null;
     return new LearnerView.StandsRow(
         state.concept(),
@@ -105,7 +109,10 @@ public final class LearnerPages implements RouteGroup {
         phrases.percent(state.knows()),
         Phrases.exact(state.knows()),
         phrases.text("assignment.item-base", sums.answers() - sums.errors(), sums.answers()),
+        own.answers().of(own.learner(), state.concept()),
         phrases.text(sums.begunRight() ? "learner.began-right" : "learner.began-wrong"),
-        belief == null ? null : phrases.belief(belief));
+        own.answers().firstOf(own.learner(), state.concept()),
+        belief == null ? null : phrases.belief(belief),
+        belief == null ? null : own.answers().led(own.learner(), state.concept(), belief));
   }
 }

@@ -9,39 +9,45 @@ import withy.core.mark.Practice;
 import withy.core.mark.PracticeNames;
 import withy.core.measurement.Belief;
 import withy.core.measurement.ConceptError;
+import withy.core.measurement.Need;
 import withy.wording.Wording;
 
 /** Words for what the review is about: concepts, beliefs, verdicts, figures. */
-final class Phrases {
+public final class Phrases {
   private final Wording wording;
 
-  Phrases(Wording wording) {
+  public Phrases(Wording wording) {
     this.wording = wording;
   }
 
-  String text(String key, Object... arguments) {
+  /** A text of the pages. */
+  public String text(String key, Object... arguments) {
     return wording.text("page." + key, arguments);
   }
 
   /** The text for none, one or many, which stand under the key with these endings. */
-  String counted(String key, int count, Object... arguments) {
+  public String counted(String key, int count, Object... arguments) {
     String ending = count == 0 ? ".none" : count == 1 ? ".one" : ".many";
     return text(key + ending, arguments);
   }
 
-  String name(Term term) {
+  /** The name of a term. */
+  public String name(Term term) {
     return wording.name(term);
   }
 
-  String concept(String id) {
+  /** The name of a concept. */
+  public String concept(String id) {
     return name(Term.parse(Concept.class, id));
   }
 
-  String belief(String id) {
+  /** What a misconception mistakes. */
+  public String belief(String id) {
     return name(Term.parse(Misconception.class, id));
   }
 
-  String kind(Practice practice, String id) {
+  /** The name that a practice gives a kind of mark. */
+  public String kind(Practice practice, String id) {
     return wording.text(PracticeNames.key(practice, new MarkKind(id)));
   }
 
@@ -64,8 +70,13 @@ final class Phrases {
     return text("review.base", error.rate().learners(), classSize, error.rate().answers());
   }
 
+  /** How many learners need a concept, give or take. */
+  String need(Need need) {
+    return text("review.need", decimal(need.expected()), decimal(need.deviation()));
+  }
+
   /** A share of 1 in per cent with one decimal. */
-  String percent(double share) {
+  public String percent(double share) {
     return text("review.percent", String.format(wording.locale(), "%.1f", share * 100));
   }
 
@@ -82,7 +93,8 @@ final class Phrases {
     return String.format(wording.locale(), "%.2f", value);
   }
 
-  String decimal(double value) {
+  /** With one decimal. */
+  public String decimal(double value) {
     return String.format(wording.locale(), "%.1f", value);
   }
 

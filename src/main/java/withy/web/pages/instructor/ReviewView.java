@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * What the responses of a class say, and what to do about it.
  *
+ * @param behind the address of all answers
  * @param teach what to teach next; null where nobody has answered
  * @param people of the class who answered, each with a page of their own
  * @param readiness how many are ready by a readiness drill, in one sentence
@@ -17,6 +18,7 @@ public record ReviewView(
     String schoolClass,
     String className,
     String base,
+    String behind,
     @Nullable String silent,
     @Nullable TeachNext teach,
     List<ConceptRow> concepts,
@@ -34,8 +36,9 @@ public record ReviewView(
    * What most of the class needs.
    *
    * @param why in one sentence
+   * @param behind the address of the answers on it
    * @param needing how many most likely do not know it; 0 where nobody stands out
    */
   public record TeachNext(
-      String concept, String name, String why, int needing, List<String> others) {}
+      String concept, String name, String why, String behind, int needing, List<String> others) {}
 }

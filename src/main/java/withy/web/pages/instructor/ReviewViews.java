@@ -43,6 +43,7 @@ final class ReviewViews {
   private final Specimens specimens;
   private final ComposeDrill composeDrill;
   private final ReadinessWords readiness;
+  private final ConceptFigures figures;
 
   ReviewViews(Wording wording, ComposeDrill composeDrill) {
     this.phrases = new Phrases(wording);
@@ -51,6 +52,7 @@ final class ReviewViews {
     this.specimens = new Specimens(wording);
     this.composeDrill = composeDrill;
     this.readiness = new ReadinessWords(phrases);
+    this.figures = new ConceptFigures(phrases);
   }
 
   /** What a page of a review is made from. */
@@ -74,11 +76,12 @@ final class ReviewViews {
         shown.id(),
         shown.name(),
         phrases.text("review.class-base", review.classSize(), all, answers),
+        new AnswersBehind(shown.id()).all(),
         silent.isEmpty() ? null : phrases.text("review.silent", String.join(", ", silent)),
         teach(from),
         review.concepts().stream().map(each -> concept(from, each)).toList(),
         people(from),
-        learners(review, from.ids()),
+        learners(from),
         readiness.said(from.readiness()),
         from.readiness().learners().stream()
             .filter(each -> each.tries() > 0)
@@ -87,7 +90,7 @@ final class ReviewViews {
         groups(review),
         review.confusions().stream()
             .filter(Confusion::listed)
-            .map(each -> confusion(shown.practice(), each))
+            .map(each -> confusion(shown, each))
             .toList(),
         tables.of(shown.practice(), from.confusions(), review.confusions()));
   }
@@ -102,7 +105,10 @@ final class ReviewViews {
             .skip(1)
             .limit(OTHERS)
             .filter(each -> each.expected() >= LEAST_NEED)
-            .map(each -> phrases.text("review.then", phrases.concept(each.concept()), need(each)))
+            .map(
+                each ->
+                    phrases.text(
+                        "review.then", phrases.concept(each.concept()), phrases.need(each)))
             .toList();
     int needing =
         (int)
@@ -112,14 +118,10 @@ final class ReviewViews {
     return new ReviewView.TeachNext(
         most.concept(),
         phrases.concept(most.concept()),
-        phrases.text("review.teach-why", need(most), most.heard()),
+        phrases.text("review.teach-why", phrases.need(most), most.heard()),
+        new AnswersBehind(from.shown().id()).on(most.concept()),
         needing,
         others);
-  }
-
-  private String need(Need need) {
-    return phrases.text(
-        "review.need", phrases.decimal(need.expected()), phrases.decimal(need.deviation()));
   }
 
   private static List<Choice> people(Reviewed from) {
@@ -151,48 +153,23 @@ final class ReviewViews {
         phrases.verdict(error),
         phrases.base(error, review.classSize()),
         phrases.behind(error),
-        figures(error, from),
+        figures.of(error, from),
         error.rate().wide() ? phrases.text("review.wide") : null,
-        help(review, error.concept()),
+        help(from, error.concept()),
         samples(shown.practice(), error.concept()));
   }
 
-  private List<Figure> figures(ConceptError error, Reviewed from) {
-    ClassRate rate = error.rate();
-    List<Figure> figures = new ArrayList<>(figures(rate));
-    ClassRate begun = from.beginnings().get(error.concept());
-    if (begun != null) {
-      figures.add(share("begun", begun.mean()));
-    }
-    from.needs().stream()
-        .filter(each -> each.concept().equals(error.concept()))
-        .forEach(each -> figures.add(figure("need", need(each), each.expected())));
-    return figures;
-  }
-
-  private List<Figure> figures(ClassRate rate) {
-    return List.of(
-        share("rate", rate.mean()),
-        share("lower", rate.lower()),
-        share("upper", rate.upper()),
-        share("above", rate.aboveTolerance()),
-        figure("effective", phrases.decimal(rate.effectiveAnswers()), rate.effectiveAnswers()));
-  }
-
-  private Figure share(String key, double value) {
-    return figure(key, phrases.percent(value), value);
-  }
-
-  private Figure figure(String key, String text, double value) {
-    String label = phrases.text("review.figure." + key);
-    String says = phrases.text("review.figure." + key + "-says");
-    return new Figure(label, text, Phrases.exact(value), says);
-  }
-
-  private List<HelpRow> help(Review review, String concept) {
-    return review.learners().stream()
+  private List<HelpRow> help(Reviewed from, String concept) {
+    AnswersBehind behind = new AnswersBehind(from.shown().id());
+    return from.review().learners().stream()
         .filter(each -> each.concept().equals(concept) && each.needsHelp())
-        .map(each -> new HelpRow(each.learner(), instead(each), Integer.toString(each.answers())))
+        .map(
+            each ->
+                new HelpRow(
+                    each.learner(),
+                    instead(each),
+                    Integer.toString(each.answers()),
+                    behind.of(from.ids().getOrDefault(each.learner(), ""), concept)))
         .toList();
   }
 
@@ -211,35 +188,38 @@ final class ReviewViews {
         .toList();
   }
 
-  private List<LearnerRows> learners(Review review, Map<String, String> ids) {
+  private List<LearnerRows> learners(Reviewed from) {
     Map<String, List<UnknownRow>> rows = new LinkedHashMap<>();
-    for (LearnerState each : review.learners()) {
+    for (LearnerState each : from.review().learners()) {
       if (each.needsHelp()) {
-        rows.computeIfAbsent(each.learner(), name -> new ArrayList<>()).add(unknown(each));
+        rows.computeIfAbsent(each.learner(), name -> new ArrayList<>()).add(unknown(from, each));
       }
     }
     return rows.entrySet().stream()
         .map(
             each ->
                 new LearnerRows(
-                    ids.getOrDefault(each.getKey(), ""), each.getKey(), each.getValue()))
+                    from.ids().getOrDefault(each.getKey(), ""), each.getKey(), each.getValue()))
         .toList();
   }
 
-  private UnknownRow unknown(LearnerState state) {
+  private UnknownRow unknown(Reviewed from, LearnerState state) {
+    String learner = from.ids().getOrDefault(state.learner(), "");
     return new UnknownRow(
         phrases.concept(state.concept()),
         instead(state),
         phrases.percent(state.knows()),
         Phrases.exact(state.knows()),
-        Integer.toString(state.answers()));
+        Integer.toString(state.answers()),
+        new AnswersBehind(from.shown().id()).of(learner, state.concept()));
   }
 
-  private ConfusionRow confusion(Practice practice, Confusion confusion) {
+  private ConfusionRow confusion(SchoolClass shown, Confusion confusion) {
     return new ConfusionRow(
-        phrases.kind(practice, confusion.shown()),
-        phrases.kind(practice, confusion.answered()),
+        phrases.kind(shown.practice(), confusion.shown()),
+        phrases.kind(shown.practice(), confusion.answered()),
         phrases.text(
-            "review.confusion-base", confusion.learners(), confusion.times(), confusion.offered()));
+            "review.confusion-base", confusion.learners(), confusion.times(), confusion.offered()),
+        new AnswersBehind(shown.id()).taken(confusion.shown(), confusion.answered()));
   }
 }

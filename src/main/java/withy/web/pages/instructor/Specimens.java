@@ -1,28 +1,31 @@
 package withy.web.pages.instructor;
 
+import java.util.ArrayList;
 import java.util.List;
 import withy.core.item.Grade;
 import withy.core.item.Item;
 import withy.core.item.Misconception;
 import withy.core.item.Quantity;
 import withy.drawing.Svg;
+import withy.usecase.TalkOver;
 import withy.web.pages.ItemPictures;
 import withy.wording.ItemWording;
 import withy.wording.Wording;
 
 /** Shows items with their keys, and the belief behind each wrong option. */
-final class Specimens {
+public final class Specimens {
   private final Wording wording;
   private final ItemWording items;
   private final ItemPictures pictures;
 
-  Specimens(Wording wording) {
+  public Specimens(Wording wording) {
     this.wording = wording;
     this.items = new ItemWording(wording);
     this.pictures = new ItemPictures(wording);
   }
 
-  Specimen of(Item item) {
+  /** The item with its key. */
+  public Specimen of(Item item) {
     List<KeyedOption> options =
         item.answer().foreseen().stream().map(each -> keyed(item, each)).toList();
     return new Specimen(
@@ -46,8 +49,20 @@ final class Specimens {
   }
 
   /** An answer to an item as a person reads it. */
-  String answer(Item item, String given) {
+  public String answer(Item item, String given) {
     return wording.text(item.answer().text(given));
+  }
+
+  /** How often each answer was given, a line each. */
+  public List<String> counts(TalkOver.Asked asked) {
+    List<String> counts = new ArrayList<>();
+    for (TalkOver.Given each : asked.answers()) {
+      boolean right = asked.item().key().equals(each.answer());
+      String given = each.answer() == null ? "unsure" : right ? "key" : "answer";
+      String answer = each.answer() == null ? "" : answer(asked.item(), each.answer());
+      counts.add(wording.text("page.assignment." + given, answer, each.times()));
+    }
+    return counts;
   }
 
   private String text(Item item, String given, boolean key) {

@@ -1,0 +1,99 @@
+package withy.store;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import withy.usecase.Behind;
+import withy.usecase.Evidence;
+import withy.usecase.StoredResponse;
+
+/** Finds the responses behind a figure. */
+final class EvidenceTable implements Evidence {
+  /** The first answers of the learners of a class, one look into an index for each of them. */
+  private static final String FIRST =
+      """
+       AND r.item IN (
+        SELECT (SELECT f.item FROM response f WHERE f.learner = c.id AND f.measured = :concept
+          ORDER BY f.learner, f.measured, f.answered_at, f.item LIMIT 1)
+        FROM learner c WHERE c.school_class = :class)
+      """;
+
+  private final Access access;
+
+  EvidenceTable(Access access) {
+    this.access = access;
+  }
+
+  @Override
+  public long count(Behind which) {
+    Map<String, Object> bound = new LinkedHashMap<>();
+    String where = where(which, bound);
+    return access.reading().withHandle(
+        handle ->
+            handle
+                .createQuery("SELECT COUNT(*) FROM response r" + where)
+                .bindMap(bound)
+                .mapTo(Long.class)
+                .one());
+  }
+
+  @Override
+  public List<StoredResponse> newest(Behind which, @Nullable Place before, int most) {
+    Map<String, Object> bound = new LinkedHashMap<>();
+    String query = newest(where(which, bound), before, bound);
+    bound.put("most", most);
+    return access.reading().withHandle(
+        handle -> handle.createQuery(query).bindMap(bound).map(ResponseRow::read).list());
+  }
+
+  /** The conditions that pin the key of an index stand first in its order. */
+  private static String newest(String where, @Nullable Place before, Map<String, Object> bound) {
+    String older = "";
+    if (before != null) {
+      bound.put("at", before.answeredAt());
+      bound.put("item", before.item());
+      older = " AND (r.answered_at, r.item) < (:at, :item)";
+    }
+    return ResponseRow.SELECT
+        + where
+        + older
+        + " ORDER BY r.answered_at DESC, r.item DESC LIMIT :most";
+  }
+
+  private static String where(Behind which, Map<String, Object> bound) {
+    StringBuilder where = new StringBuilder(" WHERE r.school_class = :class");
+    bound.put("class", which.schoolClass());
+    equal(where, bound, "learner", which.learner());
+    equal(where, bound, "assignment", which.assignment());
+    equal(where, bound, "measured", which.concept());
+    equal(where, bound, "form", which.form());
+    equal(where, bound, "answer_key", which.key());
+    equal(where, bound, "chosen", which.option());
+    equal(where, bound, "misconception", which.misconception());
+    switch (which.which()) {
+      case ALL -> {}
+      case WRONG -> where.append(" AND NOT r.correct");
+      case UNSURE -> where.append(" AND r.chosen IS NULL");
+      case FIRST -> first(where, bound, which.concept());
+    }
+    return where.toString();
+  }
+
+  private static void equal(
+      StringBuilder where, Map<String, Object> bound, String column, @Nullable String value) {
+    if (value != null) {
+      where.append(" AND r.").append(column).append(" = :").append(column);
+      bound.put(column, value);
+    }
+  }
+
+  private static void first(
+      StringBuilder where, Map<String, Object> bound, @Nullable String concept) {
+    if (concept == null) {
+      throw new IllegalArgumentException("the first answers are those on a concept");
+    }
+    where.append(FIRST);
+    bound.put("concept", concept);
+  }
+}

@@ -1,0 +1,42 @@
+package withy.usecase;
+
+import org.jspecify.annotations.Nullable;
+import withy.core.Term;
+
+/**
+ * Which responses of a class stand behind a figure; what is null does not matter.
+ *
+ * @param learner by id
+ * @param assignment by id
+ * @param concept that was measured, by its word
+ * @param form by its word
+ * @param key what was right
+ * @param option what was chosen
+ * @param misconception that led to the answer, by its word
+ */
+public record Behind(
+    String schoolClass,
+    @Nullable String learner,
+    @Nullable String assignment,
+    @Nullable String concept,
+    @Nullable String form,
+    @Nullable String key,
+    @Nullable String option,
+    @Nullable String misconception,
+    Which which) {
+  /** All of a class. */
+  public static Behind all(String schoolClass) {
+    return new Behind(schoolClass, null, null, null, null, null, null, null, Which.ALL);
+  }
+
+  /** Which of the responses that are otherwise alike. */
+  public enum Which implements Term {
+    ALL,
+    /** Those that were not right, "not sure" among them. */
+    WRONG,
+    /** "Not sure". */
+    UNSURE,
+    /** The first of each learner on the concept that it measures. */
+    FIRST
+  }
+}

@@ -1,0 +1,78 @@
+package withy.web.pages.instructor;
+
+import withy.core.item.Form;
+import withy.web.pages.Address;
+
+/** Where the responses stand behind the figures of a class: the address of each list. */
+public record AnswersBehind(String schoolClass) {
+  private Address list() {
+    return Address.of("/classes/" + schoolClass + "/responses");
+  }
+
+  /** Of everybody on everything. */
+  String all() {
+    return list().toString();
+  }
+
+  /** Of everybody on a concept. */
+  public String on(String concept) {
+    return list().with("concept", concept).toString();
+  }
+
+  /** Of everybody on a concept, those that were not right. */
+  String wrong(String concept) {
+    return list().with("concept", concept).with("which", "wrong").toString();
+  }
+
+  /** The first of each learner on a concept. */
+  String first(String concept) {
+    return list().with("concept", concept).with("which", "first").toString();
+  }
+
+  /** Those to a concept that a belief led to. */
+  String led(String concept, String misconception) {
+    return list().with("concept", concept).with("misconception", misconception).toString();
+  }
+
+  /** Those that take one mark for another. */
+  String taken(String shown, String answered) {
+    return list()
+        .with("form", Form.IDENTIFY.id())
+        .with("key", shown)
+        .with("option", answered)
+        .toString();
+  }
+
+  /** Of one learner. */
+  String of(String learner) {
+    return list().with("learner", learner).toString();
+  }
+
+  /** Of one learner on a concept. */
+  String of(String learner, String concept) {
+    return list().with("learner", learner).with("concept", concept).toString();
+  }
+
+  /** Of one learner on a concept, those that a belief led to. */
+  String led(String learner, String concept, String misconception) {
+    return list()
+        .with("learner", learner)
+        .with("concept", concept)
+        .with("misconception", misconception)
+        .toString();
+  }
+
+  /** The first of one learner on a concept. */
+  String firstOf(String learner, String concept) {
+    return list()
+        .with("learner", learner)
+        .with("concept", concept)
+        .with("which", "first")
+        .toString();
+  }
+
+  /** The page of an item. */
+  public String item(String item) {
+    return "/classes/" + schoolClass + "/items/" + item;
+  }
+}
