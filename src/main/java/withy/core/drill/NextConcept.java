@@ -18,7 +18,14 @@ public record NextConcept(String concept, Why why) {
   /** Items between two about the same concept, as far as there are other concepts. */
   public static final int GAP = 2;
 
-  /** Below this nothing is open: a chance of knowing of about .95 or .05. */
+  /**
+   * Below this nothing is open: it is known by about .98, or by .02 with one belief in its place.
+   * What is not known is practised from there on. At .20 that begins sooner: where items teach one
+   * in five, simulated learners master .70 to .75 of what they did not know in 30 items, in place
+   * of .64 to .69 and of .53 to .54 by chance (three seeds of 1,000). But where they teach nothing,
+   * less than .60 of the answers are right, and the recall of weak concepts after 30 items falls by
+   * .005 to .009.
+   */
   private static final double OPEN = 0.10;
 
   /** Sums this near are equal but for rounding. */
