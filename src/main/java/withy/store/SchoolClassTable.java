@@ -86,6 +86,17 @@ final class SchoolClassTable implements SchoolClasses {
                     .list());
   }
 
+  @Override
+  public void handOver(String id, String instructor) {
+    jdbi.useHandle(
+        handle ->
+            handle
+                .createUpdate("UPDATE school_class SET instructor = :instructor WHERE id = :id")
+                .bind("id", id)
+                .bind("instructor", instructor)
+                .execute());
+  }
+
   private static SchoolClass read(ResultSet row, StatementContext context) throws SQLException {
     return new SchoolClass(
         row.getString("id"),

@@ -19,6 +19,9 @@ public interface Courses {
   /** The course that a class takes. */
   Optional<Course> ofClass(String schoolClass);
 
+  /** Takes a class out of its course; nothing happens where it takes none. */
+  void leave(String schoolClass);
+
   /** Forgets a course; its classes, their drills and answers stay. */
   void remove(String id);
 }

@@ -3,7 +3,10 @@ package withy.usecase;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import withy.core.hydrography.SurveyedWater;
 import withy.core.item.Composition;
@@ -54,24 +57,33 @@ public final class KeepDrillSet {
     }
   }
 
-  private Listed listed(KeptDrillSet kept, InstructorCaller instructor) {
-    boolean own = kept.instructor().equals(instructor.id());
-    return new Listed(kept.id(), kept.set(), kept, own ? null : name(kept.instructor()));
+  private static Listed own(KeptDrillSet kept) {
+    return new Listed(kept.id(), kept.set(), kept, null);
   }
 
-  private String name(String instructor) {
-    return instructors.all().stream()
-        .filter(each -> each.id().equals(instructor))
-        .map(InstructorAccount::name)
-        .findFirst()
-        .orElseThrow();
+  /** Those that colleagues share, each with the name of whose it is. */
+  private List<Listed> shared(InstructorCaller instructor) {
+    List<KeptDrillSet> shared = sets.sharedWith(instructor.id());
+    Map<String, String> names = shared.isEmpty() ? Map.of() : names();
+    return shared.stream().map(each -> by(each, names)).toList();
+  }
+
+  private static Listed by(KeptDrillSet kept, Map<String, String> names) {
+    String name = Objects.requireNonNull(names.get(kept.instructor()));
+    return new Listed(kept.id(), kept.set(), kept, name);
+  }
+
+  private Map<String, String> names() {
+    Map<String, String> names = new TreeMap<>();
+    instructors.all().forEach(each -> names.put(each.id(), each.name()));
+    return names;
   }
 
   /** The instructor's own, those that colleagues share, then those of the program. */
   public List<Listed> all(InstructorCaller instructor) {
     List<Listed> all = new ArrayList<>();
-    sets.of(instructor.id()).forEach(each -> all.add(listed(each, instructor)));
-    sets.sharedWith(instructor.id()).forEach(each -> all.add(listed(each, instructor)));
+    sets.of(instructor.id()).forEach(each -> all.add(own(each)));
+    all.addAll(shared(instructor));
     all.addAll(authored());
     return all;
   }
@@ -86,9 +98,14 @@ public final class KeepDrillSet {
     Optional<DrillSet> authored = files.find(id);
     return authored.isPresent()
         ? authored.map(set -> new Listed(id, set, null, null))
-        : sets.find(id)
-            .map(each -> listed(each, instructor))
-            .filter(each -> each.own() || each.shared());
+        : sets.find(id).flatMap(each -> seen(instructor, each));
+  }
+
+  private Optional<Listed> seen(InstructorCaller instructor, KeptDrillSet kept) {
+    if (kept.instructor().equals(instructor.id())) {
+      return Optional.of(own(kept));
+    }
+    return kept.shared() ? Optional.of(by(kept, names())) : Optional.empty();
   }
 
   /**

@@ -34,6 +34,8 @@ public enum Reason {
   TOO_MANY_DRILL_SETS,
   /** No such drill set, or one that this instructor may not see or change. */
   NO_DRILL_SET,
+  /** No other instructor of the school has this id. */
+  NO_COLLEAGUE,
   /** The instructor has all the courses that one can have; the detail is how many. */
   TOO_MANY_COURSES,
   /** No such course, or not this instructor's. */

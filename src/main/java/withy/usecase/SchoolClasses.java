@@ -16,6 +16,9 @@ public interface SchoolClasses {
 
   Optional<SchoolClass> byCode(String code);
 
+  /** Makes a class another instructor's. */
+  void handOver(String id, String instructor);
+
   /** An instructor's classes by name. */
   List<SchoolClass> of(String instructor);
 }

@@ -137,6 +137,33 @@ class InviteColleagueTest {
   }
 
   @Test
+  void aClassIsHandedOverWithAllThatIsInIt() {
+    InstructorCaller quill = quill();
+    SchoolClass tuesday = school.schoolClass();
+    String id = tuesday.id();
+    Assignment drill = school.assignment(tuesday, 3);
+    LearnerCaller tern = school.learner(tuesday, "Tern");
+    school.answerRight(tern, drill, 2);
+    KeepCourse courses = school.cases.keepCourse();
+    Course spring = courses.open(marlo, "Spring", java.time.LocalDate.of(2027, 5, 1), List.of());
+    courses.take(marlo, spring.id(), List.of(id));
+    HandOverClass handOver = school.cases.handOverClass();
+    assertThat(handOver.colleagues(marlo))
+        .extracting(InstructorAccount::id)
+        .containsExactly(quill.id());
+    assertRefused(Reason.NO_COLLEAGUE, () -> handOver.handOver(marlo, id, marlo.id()));
+    assertRefused(Reason.NO_COLLEAGUE, () -> handOver.handOver(marlo, id, "nobody"));
+    assertRefused(Reason.UNKNOWN_CLASS, () -> handOver.handOver(quill, id, marlo.id()));
+    handOver.handOver(marlo, id, quill.id());
+    assertRefused(Reason.UNKNOWN_CLASS, () -> school.cases.reviewClass().review(marlo, id));
+    assertThat(school.cases.reviewClass().responses(quill, id)).hasSize(2);
+    assertThat(school.cases.assignDrill().one(quill, drill.id()).learners()).hasSize(1);
+    assertThat(courses.ofClass(quill, id)).isEmpty();
+    assertThat(courses.one(marlo, spring.id()).classes()).isEmpty();
+    school.answerRight(tern, drill, 1);
+  }
+
+  @Test
   void aSharedSetIsSeenCopiedAndAssignedByColleaguesAndChangedByItsOwnerAlone() {
     InstructorCaller quill = quill();
     KeptDrillSet kept = keep.keep(marlo, "Ours", SHORT);

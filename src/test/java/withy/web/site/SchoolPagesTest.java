@@ -68,6 +68,26 @@ class SchoolPagesTest {
   }
 
   @Test
+  void aClassIsHandedToAColleague() {
+    jo.get("/classes");
+    jo.send("main form", "name", "Tuesday", "practice", "iala-a");
+    String tuesday = jo.path().replaceFirst("\\?.*", "");
+    assertThat(jo.page().select("#hand-over")).isEmpty();
+    Visitor ina = colleague(invited());
+    jo.get(tuesday);
+    jo.send("#hand-over", "colleague", "");
+    assertThat(jo.status()).isEqualTo(422);
+    assertThat(jo.one("#colleague-problem").text()).contains("Choose the colleague");
+    String voss = jo.page().select("#colleague option").last().val();
+    jo.send("#hand-over", "colleague", voss);
+    assertThat(jo.one(".news").text()).contains("handed over");
+    assertThat(jo.page().select(".drills .name")).isEmpty();
+    assertThat(jo.get(tuesday).select("#hand-over")).isEmpty();
+    assertThat(jo.status()).isEqualTo(404);
+    assertThat(ina.get("/classes").select(".drills .name").text()).isEqualTo("Tuesday");
+  }
+
+  @Test
   void colleaguesSeeSharedSetsAndNoClasses() {
     jo.get("/classes");
     jo.send("main form", "name", "Tuesday", "practice", "iala-a");

@@ -18,6 +18,7 @@ import withy.web.pages.PageRenderer;
 /** The pages of an instructor's classes. */
 public final class ClassPages implements RouteGroup {
   private static final String LIST = "school/classes";
+  private static final String CLASS = "school/class";
   private static final String PRACTICE = "practice";
 
   private final PageRenderer pages;
@@ -35,7 +36,8 @@ public final class ClassPages implements RouteGroup {
     return List.of(
         Route.get("/classes", Role.INSTRUCTOR, this::list),
         Route.post("/classes", Role.INSTRUCTOR, this::open),
-        Route.get("/classes/{id}", Role.INSTRUCTOR, this::show));
+        Route.get("/classes/{id}", Role.INSTRUCTOR, this::show),
+        Route.post("/classes/{id}/hand-over", Role.INSTRUCTOR, this::handOver));
   }
 
   private void list(Visit visit) {
@@ -44,7 +46,13 @@ public final class ClassPages implements RouteGroup {
 
   private ClassesView list(Visit visit, String name, String practice) {
     List<SchoolClass> classes = useCases.openClass().classes(visit.instructor());
-    return views.list(classes, useCases.reviewClass().overview(visit.instructor()), name, practice);
+    boolean handed = visit.context().queryParam("handed") != null;
+    return views.list(
+        classes,
+        useCases.reviewClass().overview(visit.instructor()),
+        handed ? text("page.classes.handed") : null,
+        name,
+        practice);
   }
 
   private void open(Visit visit) {
@@ -75,18 +83,37 @@ public final class ClassPages implements RouteGroup {
   }
 
   private void show(Visit visit) {
+    ClassView view = view(visit);
+    pages.show(visit, CLASS, view.name(), view);
+  }
+
+  private void handOver(Visit visit) {
+    Form form = Form.of(visit);
+    String colleague = form.text("colleague");
+    if (colleague.isEmpty()) {
+      form.refuse("colleague", text("page.class.hand-whom"));
+      ClassView view = view(visit);
+      pages.showAgain(visit, CLASS, view.name(), view, form.problems());
+      return;
+    }
+    useCases
+        .handOverClass()
+        .handOver(visit.instructor(), visit.context().pathParam("id"), colleague);
+    visit.goTo("/classes?handed=yes");
+  }
+
+  private ClassView view(Visit visit) {
     String id = visit.context().pathParam("id");
     SchoolClass shown = useCases.openClass().of(visit.instructor(), id);
     List<Progress> progress = useCases.assignDrill().progress(visit.instructor(), id);
-    ClassView view =
-        views.one(
-            shown,
-            useCases.reviewClass().silent(visit.instructor(), id).size(),
-            LanAddresses.origin(visit),
-            news(visit, progress),
-            progress,
-            useCases.reviewClass().review(visit.instructor(), id));
-    pages.show(visit, "school/class", shown.name(), view);
+    return views.one(
+        shown,
+        useCases.reviewClass().silent(visit.instructor(), id).size(),
+        LanAddresses.origin(visit),
+        news(visit, progress),
+        progress,
+        useCases.reviewClass().review(visit.instructor(), id),
+        useCases.handOverClass().colleagues(visit.instructor()));
   }
 
   private @Nullable String news(Visit visit, List<Progress> progress) {

@@ -9,6 +9,7 @@ import withy.drawing.Svg;
  *
  * @param first the drill set that a class without drills can be given at once; null where it has a
  *     drill, or its practice no item for any
+ * @param colleagues to whom it can be handed; the one of whom nobody is chosen stands first
  */
 public record ClassView(
     String id,
@@ -22,4 +23,5 @@ public record ClassView(
     @Nullable String news,
     List<AssignedRow> drills,
     @Nullable Choice first,
-    List<WeakRow> weakest) {}
+    List<WeakRow> weakest,
+    List<Choice> colleagues) {}

@@ -1,6 +1,7 @@
 package withy.web.pages.instructor;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -10,6 +11,7 @@ import withy.core.measurement.Review;
 import withy.core.measurement.Verdict;
 import withy.usecase.AssignDrill.LearnerProgress;
 import withy.usecase.AssignDrill.Progress;
+import withy.usecase.InstructorAccount;
 import withy.usecase.KeepDrillSet;
 import withy.usecase.Responses.Overview;
 import withy.usecase.SchoolClass;
@@ -33,14 +35,18 @@ final class ClassViews {
   }
 
   ClassesView list(
-      List<SchoolClass> classes, Map<String, Overview> overview, String name, String practice) {
+      List<SchoolClass> classes,
+      Map<String, Overview> overview,
+      @Nullable String news,
+      String name,
+      String practice) {
     List<ClassRow> rows =
         classes.stream().map(each -> row(each, overview.getOrDefault(each.id(), EMPTY))).toList();
     List<Choice> practices =
         Practice.values().stream()
             .map(each -> Choice.of(each, phrases.name(each), each.id().equals(practice)))
             .toList();
-    return new ClassesView(rows, name, practices);
+    return new ClassesView(rows, news, name, practices);
   }
 
   private ClassRow row(SchoolClass each, Overview overview) {
@@ -65,7 +71,8 @@ final class ClassViews {
       String origin,
       @Nullable String news,
       List<Progress> progress,
-      Review review) {
+      Review review,
+      List<InstructorAccount> colleagues) {
     int size = review.classSize() + silent;
     String link = origin + "/join/" + shown.code();
     return new ClassView(
@@ -80,7 +87,19 @@ final class ClassViews {
         news,
         progress.stream().map(this::assigned).toList(),
         progress.isEmpty() ? first(shown.practice()) : null,
-        weakest(review));
+        weakest(review),
+        colleagues(colleagues));
+  }
+
+  private List<Choice> colleagues(List<InstructorAccount> colleagues) {
+    List<Choice> choices = new ArrayList<>();
+    for (InstructorAccount each : colleagues) {
+      choices.add(new Choice(each.id(), each.name(), false, null));
+    }
+    if (!choices.isEmpty()) {
+      choices.add(0, new Choice("", phrases.text("class.hand-nobody"), true, null));
+    }
+    return choices;
   }
 
   private @Nullable Choice first(Practice practice) {

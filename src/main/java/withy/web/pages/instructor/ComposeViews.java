@@ -67,7 +67,7 @@ final class ComposeViews {
         schoolClass.name(),
         why,
         draft.turn(),
-        DrillSetChoices.of(drillSets, practice),
+        DrillSetChoices.few(drillSets, practice),
         concepts(practice, draft),
         forms(practice, draft),
         times(draft),
