@@ -185,12 +185,14 @@ final class CourseTable implements Courses {
 
   @Override
   public void leave(String schoolClass) {
-    jdbi.useHandle(
-        handle ->
-            handle
-                .createUpdate("DELETE FROM course_class WHERE school_class = :class")
-                .bind("class", schoolClass)
-                .execute());
+    access
+        .writing()
+        .useHandle(
+            handle ->
+                handle
+                    .createUpdate("DELETE FROM course_class WHERE school_class = :class")
+                    .bind("class", schoolClass)
+                    .execute());
   }
 
   @Override

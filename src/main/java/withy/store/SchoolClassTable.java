@@ -88,13 +88,15 @@ final class SchoolClassTable implements SchoolClasses {
 
   @Override
   public void handOver(String id, String instructor) {
-    jdbi.useHandle(
-        handle ->
-            handle
-                .createUpdate("UPDATE school_class SET instructor = :instructor WHERE id = :id")
-                .bind("id", id)
-                .bind("instructor", instructor)
-                .execute());
+    access
+        .writing()
+        .useHandle(
+            handle ->
+                handle
+                    .createUpdate("UPDATE school_class SET instructor = :instructor WHERE id = :id")
+                    .bind("id", id)
+                    .bind("instructor", instructor)
+                    .execute());
   }
 
   private static SchoolClass read(ResultSet row, StatementContext context) throws SQLException {
