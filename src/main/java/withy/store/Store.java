@@ -78,6 +78,7 @@ public final class Store implements AutoCloseable {
         new AssignmentTable(access, waters),
         new IssuedItemTable(access),
         new ResponseTable(access),
+        new TurnTable(access),
         new SessionTable(access),
         new InvitationTable(access),
         waters,

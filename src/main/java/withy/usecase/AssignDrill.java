@@ -13,6 +13,7 @@ import withy.core.response.DrillKind;
 /** Gives a class a drill to do, and shows how far everybody is. */
 public final class AssignDrill {
   private final OpenClass openClass;
+  private final OwnedAssignments owned;
   private final Learners learners;
   private final Assignments assignments;
   private final Responses responses;
@@ -27,6 +28,7 @@ public final class AssignDrill {
       Clock clock,
       Secrets secrets) {
     this.openClass = openClass;
+    this.owned = new OwnedAssignments(openClass, assignments);
     this.learners = learners;
     this.assignments = assignments;
     this.responses = responses;
@@ -142,7 +144,7 @@ public final class AssignDrill {
    */
   public void extend(
       InstructorCaller instructor, String assignmentId, String learner, Instant due) {
-    Assignment found = own(instructor, assignmentId);
+    Assignment found = owned.find(instructor, assignmentId);
     SchoolClass schoolClass = openClass.of(instructor, found.schoolClass());
     requireMembers(schoolClass, List.of(learner));
     assignments.extend(found.id(), learner, due);
@@ -154,20 +156,8 @@ public final class AssignDrill {
    * @throws Refused UNKNOWN_ASSIGNMENT, also where it is another instructor's
    */
   public Progress one(InstructorCaller instructor, String assignmentId) {
-    Assignment found = own(instructor, assignmentId);
+    Assignment found = owned.find(instructor, assignmentId);
     return progress(found, learners.of(found.schoolClass()));
-  }
-
-  private Assignment own(InstructorCaller instructor, String id) {
-    Assignment found =
-        assignments.find(id).orElseThrow(() -> new Refused(Reason.UNKNOWN_ASSIGNMENT));
-    boolean own =
-        openClass.classes(instructor).stream()
-            .anyMatch(each -> each.id().equals(found.schoolClass()));
-    if (!own) {
-      throw new Refused(Reason.UNKNOWN_ASSIGNMENT);
-    }
-    return found;
   }
 
   /**

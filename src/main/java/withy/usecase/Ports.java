@@ -8,6 +8,7 @@ public record Ports(
     Assignments assignments,
     IssuedItems issuedItems,
     Responses responses,
+    Turns turns,
     Sessions sessions,
     Invitations invitations,
     Waters waters,

@@ -33,6 +33,7 @@ public final class PutToRoom {
   private static final int MOST_DRAWS = 500;
 
   private final OpenClass openClass;
+  private final OwnedAssignments owned;
   private final Learners learners;
   private final Assignments assignments;
   private final Responses responses;
@@ -42,6 +43,7 @@ public final class PutToRoom {
 
   PutToRoom(OpenClass openClass, Ports ports, Clock clock, Secrets secrets, ItemSource source) {
     this.openClass = openClass;
+    this.owned = new OwnedAssignments(openClass, ports.assignments());
     this.learners = ports.learners();
     this.assignments = ports.assignments();
     this.responses = ports.responses();
@@ -166,7 +168,7 @@ public final class PutToRoom {
    *     the generator has changed since
    */
   public Room room(InstructorCaller instructor, String assignmentId) {
-    Assignment assignment = own(instructor, assignmentId);
+    Assignment assignment = owned.find(instructor, assignmentId);
     RoomItem put = room(assignment);
     if (!put.isCurrent()) {
       throw new Refused(Reason.OUTDATED_ITEM);
@@ -186,22 +188,10 @@ public final class PutToRoom {
    * @throws Refused UNKNOWN_ASSIGNMENT, also where it is another instructor's
    */
   public void reveal(InstructorCaller instructor, String assignmentId) {
-    Assignment assignment = own(instructor, assignmentId);
+    Assignment assignment = owned.find(instructor, assignmentId);
     if (room(assignment).revealedAt() == null) {
       assignments.reveal(assignment.id(), Moments.now(clock));
     }
-  }
-
-  private Assignment own(InstructorCaller instructor, String id) {
-    Assignment found =
-        assignments.find(id).orElseThrow(() -> new Refused(Reason.UNKNOWN_ASSIGNMENT));
-    boolean isOwn =
-        openClass.classes(instructor).stream()
-            .anyMatch(each -> each.id().equals(found.schoolClass()));
-    if (!isOwn) {
-      throw new Refused(Reason.UNKNOWN_ASSIGNMENT);
-    }
-    return found;
   }
 
   private static RoomItem room(Assignment assignment) {

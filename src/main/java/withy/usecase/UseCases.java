@@ -30,7 +30,8 @@ public record UseCases(
     ListWaters listWaters,
     KeepDrillSet keepDrillSet,
     ImportDrillSet importDrillSet,
-    PutToRoom putToRoom) {
+    PutToRoom putToRoom,
+    AskAgain askAgain) {
 
   /** The use cases over what is kept in these ports, with items that are drawn from seeds. */
   public static UseCases over(Ports ports, Passwords passwords, Clock clock, Secrets secrets) {
@@ -85,6 +86,7 @@ public record UseCases(
         new ListWaters(ports.waters(), ports.waterFiles()),
         keepDrillSet,
         new ImportDrillSet(keepDrillSet, importWater, ports),
-        new PutToRoom(openClass, ports, clock, secrets, source));
+        new PutToRoom(openClass, ports, clock, secrets, source),
+        new AskAgain(openClass, ports, clock, secrets, source));
   }
 }

@@ -137,6 +137,9 @@ final class RoomForms {
 
   /** How learners find it in their list. */
   String title(Item item) {
+    if (item.scenario().marks().isEmpty() || item.scenario().sailing() == null) {
+      return wording.text("page.wall.title-any");
+    }
     String label = item.scenario().mark().label();
     return label == null
         ? wording.text("page.wall.title-any")

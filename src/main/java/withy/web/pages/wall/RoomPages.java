@@ -2,12 +2,16 @@ package withy.web.pages.wall;
 
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import withy.usecase.AskAgain;
+import withy.usecase.AskAgain.Change;
 import withy.usecase.Assignment;
 import withy.usecase.PutToRoom;
 import withy.usecase.PutToRoom.Room;
 import withy.usecase.PutToRoom.Wanted;
 import withy.usecase.Reason;
 import withy.usecase.Refused;
+import withy.usecase.UseCases;
 import withy.web.Json;
 import withy.web.Role;
 import withy.web.Route;
@@ -23,13 +27,15 @@ final class RoomPages implements RouteGroup {
 
   private final PageRenderer pages;
   private final PutToRoom rooms;
+  private final AskAgain again;
   private final WallPages wall;
   private final RoomForms forms;
   private final RoomViews views;
 
-  RoomPages(PageRenderer pages, PutToRoom rooms, WallPages wall) {
+  RoomPages(PageRenderer pages, UseCases useCases, WallPages wall) {
     this.pages = pages;
-    this.rooms = rooms;
+    this.rooms = useCases.putToRoom();
+    this.again = useCases.askAgain();
     this.wall = wall;
     this.forms = new RoomForms(pages.wording());
     this.views = new RoomViews(pages.wording());
@@ -40,9 +46,11 @@ final class RoomPages implements RouteGroup {
     String room = Shown.PATH + "/room";
     return List.of(
         Route.post(room, Role.INSTRUCTOR, this::put),
+        Route.post(Shown.PATH + "/again", Role.INSTRUCTOR, this::putAgain),
         Route.get(room + "/{id}", Role.INSTRUCTOR, this::show),
         Route.get(room + "/{id}/count", Role.INSTRUCTOR, this::count),
-        Route.post(room + "/{id}/reveal", Role.INSTRUCTOR, this::reveal));
+        Route.post(room + "/{id}/reveal", Role.INSTRUCTOR, this::reveal),
+        Route.post(room + "/{id}/like", Role.INSTRUCTOR, this::putLike));
   }
 
   private void put(Visit visit) {
@@ -64,6 +72,19 @@ final class RoomPages implements RouteGroup {
     wall.showAgain(visit, stretch, form.problems());
   }
 
+  /** An item that a learner was given, from the pages of the review. */
+  private void putAgain(Visit visit) {
+    String item = Form.of(visit).text("item");
+    Assignment put = again.put(visit.instructor(), item, forms::title);
+    visit.goTo(Shown.PATH + "/room/" + put.id());
+  }
+
+  private void putLike(Visit visit) {
+    String id = visit.context().pathParam("id");
+    Assignment put = again.putLike(visit.instructor(), id, forms::title);
+    visit.goTo(Shown.of(visit).address(Shown.PATH + "/room/" + put.id()).toString());
+  }
+
   private void refuse(Form form, Refused refused) {
     if (refused.reason() == Reason.UNKNOWN_CLASS) {
       form.refuse("class", text("page.wall.class-missing"));
@@ -79,7 +100,9 @@ final class RoomPages implements RouteGroup {
   }
 
   private void show(Visit visit) {
-    RoomView view = views.view(room(visit), Shown.of(visit));
+    Room room = room(visit);
+    @Nullable Change change = room.isRevealed() ? again.change(visit.instructor(), room) : null;
+    RoomView view = views.view(room, Shown.of(visit), change);
     pages.show(visit, "wall/room", text("page.wall.room-title"), view);
   }
 

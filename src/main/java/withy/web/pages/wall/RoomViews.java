@@ -1,49 +1,48 @@
 package withy.web.pages.wall;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
-import withy.core.geometry.Polyline;
-import withy.core.item.Form;
 import withy.core.item.Item;
 import withy.core.item.Option;
 import withy.core.item.Way;
 import withy.core.scenario.Sailing;
-import withy.core.waterway.PlacedMark;
-import withy.core.waterway.Sailed;
-import withy.core.waterway.Waterway;
-import withy.drawing.ChartOptions;
-import withy.drawing.Lettering;
-import withy.drawing.Overlay;
+import withy.drawing.Svg;
 import withy.drawing.WallChart;
+import withy.usecase.AskAgain.Change;
 import withy.usecase.PutToRoom.Room;
 import withy.usecase.PutToRoom.Tally;
+import withy.web.pages.ItemPictures;
 import withy.web.pages.Link;
 import withy.wording.ItemWording;
 import withy.wording.Wording;
 
-/** Puts an item in a room into words and pictures: answers as tracks on the chart, no names. */
+/** Puts an item in a room into words and pictures: answers without names. */
 final class RoomViews {
-  /** Metres on every side of the mark that are shown, so that tracks lie apart. */
-  private static final double REACH = 400;
-
   private final Wording wording;
   private final ItemWording words;
+  private final ItemPictures pictures;
+  private final ChangeWords changes;
 
   RoomViews(Wording wording) {
     this.wording = wording;
     this.words = new ItemWording(wording);
+    this.pictures = new ItemPictures(wording);
+    this.changes = new ChangeWords(wording);
   }
 
-  RoomView view(Room room, Shown shown) {
+  /**
+   * @param change since the class was last asked such a question; null before it was shown the
+   *     answer
+   */
+  RoomView view(Room room, Shown shown, @Nullable Change change) {
     Item item = room.item();
-    Sailing sailing = Objects.requireNonNull(item.scenario().sailing());
-    WallChart chart = chart(room, sailing);
+    @Nullable Sailing sailing = charted(item);
+    @Nullable WallChart chart = sailing == null ? null : RoomCharts.chart(room, sailing);
     String path = path(room);
     return new RoomView(
-        chart.chart().named(text("page.wall.room-chart")),
-        chart.over(),
+        chart == null ? null : chart.chart().named(text("page.wall.room-chart")),
+        chart == null ? null : chart.over(),
+        chart == null ? pictures(room) : List.of(),
         words.prompt(item),
         String.join(" · ", words.facts(item)),
         path + "/count",
@@ -52,8 +51,30 @@ final class RoomViews {
         shown.address(path + "/reveal").toString(),
         room.tallies().stream().map(each -> row(item, each)).toList(),
         words.explanation(item),
-        Link.to(text("page.wall.to-water"), shown.address()),
+        change == null ? List.of() : changes.sentences(change),
+        shown.address(path + "/like").toString(),
+        ways(room, shown, sailing != null),
         Link.to(text("page.wall.refresh"), shown.address(path)));
+  }
+
+  /** What is sailed where the answers can be drawn as tracks on a chart; null where not. */
+  private static @Nullable Sailing charted(Item item) {
+    boolean sailed = item.options().stream().allMatch(each -> each.way() != null);
+    return sailed ? item.scenario().sailing() : null;
+  }
+
+  private List<Svg> pictures(Room room) {
+    List<Svg> asked = pictures.asked(room.item());
+    return asked.isEmpty() && room.isRevealed() ? List.of(pictures.small(room.item())) : asked;
+  }
+
+  private List<Link> ways(Room room, Shown shown, boolean isCharted) {
+    Link review =
+        Link.to(
+            text("page.wall.to-review"), "/classes/" + room.assignment().schoolClass() + "/review");
+    return isCharted
+        ? List.of(Link.to(text("page.wall.to-water"), shown.address()), review)
+        : List.of(review);
   }
 
   static String path(Room room) {
@@ -70,75 +91,21 @@ final class RoomViews {
       return new AnswerRow(text("page.wall.not-sure"), tally.times(), false, null);
     }
     Option option = item.option(value);
-    Way way = Objects.requireNonNull(option.way());
     return new AnswerRow(
-        words.option(option), tally.times(), value.equals(item.key()), sailed(item, way));
+        words.option(option), tally.times(), value.equals(item.key()), sailed(item, option.way()));
   }
 
-  private String sailed(Item item, Way way) {
-    Sailing sailing = Objects.requireNonNull(item.scenario().sailing());
+  private @Nullable String sailed(Item item, @Nullable Way way) {
+    Sailing sailing = item.scenario().sailing();
+    if (sailing == null || way == null) {
+      return null;
+    }
     if (!sailing.keel().grounds(way.leastDepth())) {
       return text("page.wall.least-on-way", PlaceWords.metres(way.leastDepth()));
     }
     return way.leastDepth() > 0
         ? text("page.wall.touches-on-way", PlaceWords.metres(way.leastDepth()))
         : text("page.wall.dries-on-way");
-  }
-
-  private WallChart chart(Room room, Sailing sailing) {
-    Item item = room.item();
-    PlacedMark mark = sailing.marks().get(0);
-    Waterway water = sailing.water().around(mark.position(), REACH);
-    boolean rules = item.form() != Form.CHART_OVER_RULE && !room.isRevealed();
-    ChartOptions plain = ChartOptions.plain();
-    Overlay over =
-        Overlay.NONE
-            .with(sailing.boat(), item.scenario().situation().heading())
-            .round(mark.position());
-    if (!room.isRevealed()) {
-      return WallChart.of(water, rules ? plain.withoutDepths() : plain, over, Lettering.ENGLISH);
-    }
-    ChartOptions options = plain;
-    for (Tally each : shownTracks(room)) {
-      Option option = item.option(Objects.requireNonNull(each.option()));
-      boolean safe = option.value().equals(item.key());
-      Polyline track = Objects.requireNonNull(option.way()).track();
-      Sailed sailed = sailing.water().sail(track, sailing.keel());
-      options = safe ? options.with(track, true) : astray(options, sailing, track, sailed);
-      over = over.with(count(each, track, mark));
-    }
-    return WallChart.of(water, options, over, Lettering.ENGLISH);
-  }
-
-  /** The right one, and every other that somebody chose. */
-  private static List<Tally> shownTracks(Room room) {
-    List<Tally> shown = new ArrayList<>();
-    for (Tally each : room.tallies()) {
-      @Nullable String option = each.option();
-      if (option != null && (each.times() > 0 || option.equals(room.item().key()))) {
-        shown.add(each);
-      }
-    }
-    return shown;
-  }
-
-  private static ChartOptions astray(
-      ChartOptions options, Sailing sailing, Polyline track, Sailed sailed) {
-    ChartOptions drawn = options.with(sailedPart(track, sailed), false);
-    return sailed
-        .ground()
-        .map(where -> drawn.touching(where, sailing.water().water(where)))
-        .orElse(drawn);
-  }
-
-  private static Polyline sailedPart(Polyline track, Sailed sailed) {
-    return sailed.ground().map(track::until).orElse(track);
-  }
-
-  /** Beside the mark, on the side that was chosen: there the tracks lie apart. */
-  private static Overlay.Count count(Tally tally, Polyline track, PlacedMark mark) {
-    double abeam = track.foot(mark.position()).along();
-    return new Overlay.Count(track.at(abeam), Integer.toString(tally.times()));
   }
 
   private String text(String key, Object... arguments) {

@@ -39,7 +39,7 @@ public final class WallPages implements RouteGroup {
     List<Route> routes = new ArrayList<>();
     routes.add(Route.get(Shown.PATH, Role.INSTRUCTOR, this::show));
     routes.add(Route.get(Shown.PATH + "/place", Role.INSTRUCTOR, this::place));
-    routes.addAll(new RoomPages(pages, useCases.putToRoom(), this).routes());
+    routes.addAll(new RoomPages(pages, useCases, this).routes());
     return routes;
   }
 
