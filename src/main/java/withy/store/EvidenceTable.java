@@ -29,13 +29,15 @@ final class EvidenceTable implements Evidence {
   public long count(Behind which) {
     Map<String, Object> bound = new LinkedHashMap<>();
     String where = where(which, bound);
-    return access.reading().withHandle(
-        handle ->
-            handle
-                .createQuery("SELECT COUNT(*) FROM response r" + where)
-                .bindMap(bound)
-                .mapTo(Long.class)
-                .one());
+    return access
+        .reading()
+        .withHandle(
+            handle ->
+                handle
+                    .createQuery("SELECT COUNT(*) FROM response r" + where)
+                    .bindMap(bound)
+                    .mapTo(Long.class)
+                    .one());
   }
 
   @Override
@@ -43,8 +45,10 @@ final class EvidenceTable implements Evidence {
     Map<String, Object> bound = new LinkedHashMap<>();
     String query = newest(where(which, bound), before, bound);
     bound.put("most", most);
-    return access.reading().withHandle(
-        handle -> handle.createQuery(query).bindMap(bound).map(ResponseRow::read).list());
+    return access
+        .reading()
+        .withHandle(
+            handle -> handle.createQuery(query).bindMap(bound).map(ResponseRow::read).list());
   }
 
   /** The conditions that pin the key of an index stand first in its order. */

@@ -8,6 +8,7 @@ import withy.web.pages.instructor.Specimen;
  * An item as a learner was asked it.
  *
  * @param specimen the item drawn again; null where that cannot be had any more
+ * @param forRoom whether it can be put to the whole class
  * @param said what the learner answered
  * @param led the belief that leads there; null where none is known
  * @param others the counts of all answers where everybody was asked the same; empty elsewhere
@@ -23,6 +24,7 @@ public record AskedView(
     String learner,
     String nickname,
     @Nullable Specimen specimen,
+    boolean forRoom,
     boolean answered,
     boolean right,
     String said,

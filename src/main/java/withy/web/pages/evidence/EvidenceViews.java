@@ -8,6 +8,7 @@ import withy.core.item.Form;
 import withy.core.item.Item;
 import withy.core.item.Misconception;
 import withy.core.response.Response;
+import withy.usecase.AskAgain;
 import withy.usecase.Behind;
 import withy.usecase.Evidence;
 import withy.usecase.Learner;
@@ -130,6 +131,7 @@ final class EvidenceViews {
         asked.learner().id(),
         asked.learner().nickname(),
         item == null ? null : specimens.of(item),
+        item != null && AskAgain.fits(item),
         response != null,
         response != null && response.correct(),
         answer(item, response),
