@@ -70,12 +70,20 @@ public final class AssignDrill {
    *
    * @param opensAt null: at once
    * @param learners ids of those whom it is for; empty: the whole class
+   * @param seed of a fixed drill that was looked at before, so that it is that very drill; null:
+   *     any
    */
-  public record Wanted(DrillKind kind, @Nullable Instant opensAt, List<String> learners) {
+  public record Wanted(
+      DrillKind kind, @Nullable Instant opensAt, List<String> learners, @Nullable Long seed) {
     static final Wanted USUAL = new Wanted(DrillKind.ADAPTIVE, null, List.of());
 
     public Wanted {
       learners = learners.stream().distinct().toList();
+    }
+
+    /** A drill that nobody has looked at before. */
+    public Wanted(DrillKind kind, @Nullable Instant opensAt, List<String> learners) {
+      this(kind, opensAt, learners, null);
     }
   }
 
@@ -115,7 +123,9 @@ public final class AssignDrill {
       throw new Refused(Reason.DUE_BEFORE_OPEN);
     }
     boolean test = wanted.kind() == DrillKind.READINESS;
-    DrillTerms terms = DrillTerms.of(wanted.kind(), opens, secrets.seed(), wanted.learners());
+    Long seen = wanted.seed();
+    long seed = seen == null ? secrets.seed() : seen;
+    DrillTerms terms = DrillTerms.of(wanted.kind(), opens, seed, wanted.learners());
     Assignment assigned =
         new Assignment(
             secrets.id(),

@@ -28,20 +28,26 @@ final class ConceptPlan {
    * @throws Refused NOTHING_TO_DRILL
    */
   static ConceptPlan of(Practice practice, Assignment assignment, String learner) {
-    List<Concept> concepts = ItemGenerator.measurable(practice, assignment.composition());
-    if (concepts.isEmpty()) {
-      throw new Refused(Reason.NOTHING_TO_DRILL);
-    }
+    List<Concept> concepts = concepts(practice, assignment.composition());
     return new ConceptPlan(concepts, seed(assignment.id() + learner));
   }
 
+  private static List<Concept> concepts(Practice practice, Composition composition) {
+    List<Concept> concepts = ItemGenerator.measurable(practice, composition);
+    if (concepts.isEmpty()) {
+      throw new Refused(Reason.NOTHING_TO_DRILL);
+    }
+    return concepts;
+  }
+
   /**
-   * The plan that is the same for everybody who does an assignment.
+   * The plan that is the same for everybody.
    *
+   * @param seed of the drill, from which its items are drawn too
    * @throws Refused NOTHING_TO_DRILL
    */
-  static ConceptPlan alike(Practice practice, Assignment assignment) {
-    return of(practice, assignment, "");
+  static ConceptPlan alike(Practice practice, Composition composition, long seed) {
+    return new ConceptPlan(concepts(practice, composition), seed);
   }
 
   /** The order is no secret, so ids, which are random, may decide it. */

@@ -53,9 +53,15 @@ final class Issuing {
 
   /** The same for everybody, every concept in turn. */
   Item fixed(Practice practice, Assignment assignment, int position) {
-    Concept concept = ConceptPlan.alike(practice, assignment).at(position);
-    Composition narrowed = ConceptPlan.narrowed(assignment.composition(), concept);
-    return source.item(practice, narrowed, assignment.terms().seed(), position);
+    long seed = assignment.terms().seed();
+    return fixed(source, practice, assignment.composition(), seed, position);
+  }
+
+  /** The item at a position of a fixed drill that has this seed. */
+  static Item fixed(
+      ItemSource source, Practice practice, Composition composition, long seed, int position) {
+    Concept concept = ConceptPlan.alike(practice, composition, seed).at(position);
+    return source.item(practice, ConceptPlan.narrowed(composition, concept), seed, position);
   }
 
   /** Any item on every concept in turn: a sample of the subject, as a test needs it. */

@@ -12,6 +12,7 @@ public record UseCases(
     HandOverClass handOverClass,
     JoinClass joinClass,
     ComposeDrill composeDrill,
+    ForeseeDrill foreseeDrill,
     AssignDrill assignDrill,
     ListAssignments listAssignments,
     NextItem nextItem,
@@ -57,6 +58,7 @@ public record UseCases(
         new HandOverClass(openClass, ports),
         new JoinClass(ports.classes(), ports.learners(), ports.sessions(), clock, secrets),
         new ComposeDrill(source),
+        new ForeseeDrill(source, secrets),
         assignDrill,
         new ListAssignments(ports.assignments(), ports.responses(), clock),
         new NextItem(

@@ -19,6 +19,7 @@ public final class Api implements RouteGroup {
             new EntryApi(useCases, limits),
             new InvitationApi(useCases),
             new ClassApi(useCases),
+            new PreviewApi(useCases),
             new WaterApi(useCases, wording),
             new DrillSetApi(useCases, wording),
             new DrillApi(useCases, new ItemJson(wording), limits, metrics));

@@ -58,19 +58,31 @@ record AssignmentBody(
   }
 
   private static AssignDrill.Wanted wanted(Body body) {
-    DrillKind kind =
-        body.optional("kind") == null
-            ? DrillKind.ADAPTIVE
-            : Terms.one(List.of(DrillKind.values()), body, "kind");
+    DrillKind kind = kind(body);
     List<String> learners = body.has("learners") ? Terms.words(body, "learners") : List.of();
-    return new AssignDrill.Wanted(kind, moment(body, "opens"), learners);
+    return new AssignDrill.Wanted(kind, moment(body, "opens"), learners, seed(body));
+  }
+
+  static DrillKind kind(Body body) {
+    DrillKind named = Terms.optional(List.of(DrillKind.values()), body, "kind");
+    return named == null ? DrillKind.ADAPTIVE : named;
+  }
+
+  /** As text, since not every script keeps a whole number of this size. */
+  static @Nullable Long seed(Body body) {
+    String text = body.optionalText("seed");
+    try {
+      return text == null ? null : Long.parseLong(text);
+    } catch (NumberFormatException malformed) {
+      return body.malformed("seed");
+    }
   }
 
   private static DrillSet drillSet(String id, Function<String, Optional<DrillSet>> drillSets) {
     return drillSets.apply(id).orElseThrow(() -> new Refused(Reason.UNKNOWN_DRILL_SET));
   }
 
-  private static Composition composition(Body body, Function<String, SurveyedWater> waters) {
+  static Composition composition(Body body, Function<String, SurveyedWater> waters) {
     Body composition = body.object("composition");
     List<Concept> concepts = Terms.list(Concept.class, composition, "concepts");
     List<Form> forms = Terms.list(Form.class, composition, "forms");

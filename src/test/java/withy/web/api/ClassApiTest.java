@@ -54,6 +54,26 @@ class ClassApiTest {
     assertThat(page.body()).contains(sets.get(0).get("title").textValue());
   }
 
+  @Test
+  void countsWhatAClassWillMeetAndAssignsTheVeryDrillThatWasCounted() {
+    String classId = ClubServer.schoolClass(instructor, "iala-a").get("id").textValue();
+    String drill =
+        "'class':'"
+            + classId
+            + "','kind':'fixed','composition':{'concepts':['safe-water'],'length':7}";
+    JsonNode counted =
+        json(instructor.postJson("/api/compositions/preview", quoted("{" + drill + "}")));
+    assertThat(counted.get("exact").booleanValue()).isTrue();
+    assertThat(counted.get("concepts").get(0).get("id").textValue()).isEqualTo("safe-water");
+    assertThat(counted.get("concepts").get(0).get("items").doubleValue()).isEqualTo(7);
+    String seed = counted.get("seed").textValue();
+    String seeded = quoted("{" + drill + ",'seed':'" + seed + "'}");
+    assertThat(json(instructor.postJson("/api/compositions/preview", seeded))).isEqualTo(counted);
+    assertThat(instructor.postJson("/api/assignments", seeded).statusCode()).isEqualTo(201);
+    String unfit = quoted("{" + drill + ",'seed':'any'}");
+    assertThat(instructor.postJson("/api/compositions/preview", unfit).statusCode()).isEqualTo(422);
+  }
+
   @ParameterizedTest
   @CsvSource({"iala-a", "iala-b", "canada", "usa"})
   void opensAClassUnderEachPractice(String practice) {

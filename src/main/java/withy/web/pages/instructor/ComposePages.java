@@ -40,7 +40,7 @@ public final class ComposePages implements RouteGroup {
   public ComposePages(PageRenderer pages, UseCases useCases) {
     this.pages = pages;
     this.useCases = useCases;
-    this.views = new ComposeViews(pages, useCases.composeDrill());
+    this.views = new ComposeViews(pages, useCases.composeDrill(), useCases.foreseeDrill());
   }
 
   @Override
@@ -110,7 +110,8 @@ public final class ComposePages implements RouteGroup {
 
   private ComposeView view(Visit visit, Draft draft, @Nullable String why) {
     List<KeepDrillSet.Listed> sets = useCases.keepDrillSet().all(visit.instructor());
-    return views.view(schoolClass(visit), sets, waters(visit), draft, why);
+    Draft seeded = draft.seeded(useCases.foreseeDrill().seed());
+    return views.view(schoolClass(visit), sets, waters(visit), seeded, why);
   }
 
   private void compose(Visit visit) {

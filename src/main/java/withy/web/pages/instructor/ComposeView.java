@@ -24,5 +24,7 @@ public record ComposeView(
     List<Choice> practices,
     List<Choice> difficulties,
     String sampleSays,
-    List<String> spread,
+    long seed,
+    String foreseenSays,
+    List<ForeseenGroup> foreseen,
     List<Specimen> sample) {}

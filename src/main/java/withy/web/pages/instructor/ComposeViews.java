@@ -19,6 +19,8 @@ import withy.core.scenario.TimeOfDay;
 import withy.drawing.Svg;
 import withy.usecase.ComposeDrill;
 import withy.usecase.ComposeDrill.Share;
+import withy.usecase.ForeseeDrill;
+import withy.usecase.ForeseeDrill.Foreseen;
 import withy.usecase.KeepDrillSet;
 import withy.usecase.ListWaters.Listed;
 import withy.usecase.SchoolClass;
@@ -38,14 +40,18 @@ final class ComposeViews {
   private final PageRenderer pages;
   private final Phrases phrases;
   private final ComposeDrill composeDrill;
+  private final ForeseeDrill foreseeDrill;
+  private final ForeseenViews foreseenViews;
   private final Specimens specimens;
   private final ItemPictures pictures;
   private final Map<Practice, Map<Concept, Svg>> small = new ConcurrentHashMap<>();
 
-  ComposeViews(PageRenderer pages, ComposeDrill composeDrill) {
+  ComposeViews(PageRenderer pages, ComposeDrill composeDrill, ForeseeDrill foreseeDrill) {
     this.pages = pages;
     this.phrases = new Phrases(pages.wording());
     this.composeDrill = composeDrill;
+    this.foreseeDrill = foreseeDrill;
+    this.foreseenViews = new ForeseenViews(phrases);
     this.specimens = new Specimens(pages.wording());
     this.pictures = new ItemPictures(pages.wording());
   }
@@ -62,6 +68,10 @@ final class ComposeViews {
         draft.composition().map(each -> composeDrill.shares(practice, each)).orElse(List.of());
     List<Specimen> sample =
         draft.composition().map(each -> sample(practice, each, shares, draft)).orElse(List.of());
+    Foreseen foreseen =
+        shares.isEmpty()
+            ? null
+            : draft.composition().map(each -> foresee(practice, each, draft)).orElse(null);
     return new ComposeView(
         schoolClass.id(),
         schoolClass.name(),
@@ -82,7 +92,9 @@ final class ComposeViews {
         practices(schoolClass.practice(), draft),
         difficulties(draft),
         phrases.text(sample.isEmpty() ? "compose.sample-none" : "compose.sample-says"),
-        spread(shares),
+        draft.seed(),
+        foreseen == null ? "" : foreseenViews.says(foreseen, draft.kind()),
+        foreseen == null ? List.of() : foreseenViews.groups(foreseen),
         sample);
   }
 
@@ -103,18 +115,8 @@ final class ComposeViews {
     return sample;
   }
 
-  private List<String> spread(List<Share> shares) {
-    if (shares.size() <= SPECIMENS) {
-      return shares.stream().map(each -> times(phrases.name(each.concept()), each)).toList();
-    }
-    String all = phrases.text("compose.each-concept", shares.size());
-    return List.of(times(all, shares.get(0)));
-  }
-
-  private String times(String what, Share share) {
-    return share.least() == share.most()
-        ? phrases.text("compose.share", what, share.most())
-        : phrases.text("compose.share-between", what, share.least(), share.most());
+  private Foreseen foresee(Practice practice, Composition composition, Draft draft) {
+    return foreseeDrill.of(practice, composition, draft.kind(), draft.seed());
   }
 
   private List<Choice> concepts(Practice practice, Draft draft) {

@@ -26,6 +26,8 @@ import withy.web.pages.Days;
  * @param difficulty of every item; null for any
  * @param opens when it opens, as typed
  * @param turn counts how often a sample was asked for, so that each time it is another
+ * @param seed of a fixed drill, so that the one that is assigned is the one that was looked at; 0
+ *     before it has any
  */
 record Draft(
     List<String> concepts,
@@ -39,7 +41,8 @@ record Draft(
     DrillKind kind,
     String opens,
     @Nullable Practice practice,
-    @Nullable Difficulty difficulty) {
+    @Nullable Difficulty difficulty,
+    long seed) {
   static final String BOTH = "both";
   private static final String USUAL_LENGTH = "12";
 
@@ -56,7 +59,8 @@ record Draft(
         DrillKind.ADAPTIVE,
         "",
         null,
-        null);
+        null,
+        0);
   }
 
   static Draft of(Composition composition, String title) {
@@ -76,7 +80,8 @@ record Draft(
         DrillKind.ADAPTIVE,
         "",
         composition.practice(),
-        composition.difficulty());
+        composition.difficulty(),
+        0);
   }
 
   static Draft typed(withy.web.pages.Form form, @Nullable SurveyedWater water) {
@@ -87,12 +92,13 @@ record Draft(
         form.text("length"),
         form.text("title"),
         form.text("due"),
-        turn(form.text("turn")),
+        number(form.text("turn")),
         water,
         chosen(List.of(DrillKind.values()), form.text("kind")).orElse(DrillKind.ADAPTIVE),
         form.text("opens"),
         chosen(Practice.values(), form.text("practice")).orElse(null),
-        chosen(List.of(Difficulty.values()), form.text("difficulty")).orElse(null));
+        chosen(List.of(Difficulty.values()), form.text("difficulty")).orElse(null),
+        number(form.text("seed")));
   }
 
   /** What no form sends is taken for the usual. */
@@ -100,7 +106,7 @@ record Draft(
     return known.stream().filter(each -> each.id().equals(typed)).findFirst();
   }
 
-  private static long turn(String typed) {
+  private static long number(String typed) {
     try {
       return Long.parseLong(typed);
     } catch (NumberFormatException none) {
@@ -108,7 +114,17 @@ record Draft(
     }
   }
 
+  /** With the next sample. */
   Draft turned() {
+    return with(turn + 1, seed);
+  }
+
+  /** With a seed, unless it has one. */
+  Draft seeded(long drawn) {
+    return with(turn, seed == 0 ? drawn : seed);
+  }
+
+  private Draft with(long turned, long seeded) {
     return new Draft(
         concepts,
         forms,
@@ -116,12 +132,13 @@ record Draft(
         length,
         title,
         due,
-        turn + 1,
+        turned,
         water,
         kind,
         opens,
         practice,
-        difficulty);
+        difficulty,
+        seeded);
   }
 
   /** What it composes; empty if a field does not hold what it must. */
@@ -168,7 +185,7 @@ record Draft(
   /** How it shall be done, by the whole class. */
   AssignDrill.Wanted wanted(Days days) {
     Instant at = opens.isEmpty() ? null : days.read(opens).orElse(null);
-    return new AssignDrill.Wanted(kind, at, List.of());
+    return new AssignDrill.Wanted(kind, at, List.of(), seed == 0 ? null : seed);
   }
 
   /** When it is due; null when there is no hurry. */
