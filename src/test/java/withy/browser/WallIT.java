@@ -57,6 +57,7 @@ class WallIT {
       darkens(wall);
       standsStillForThoseWhoWantNoMotion(wall);
       putsAnItemToTheRoom(server, wall, code);
+      asksAnotherLikeIt(server, wall, code);
     }
   }
 
@@ -176,6 +177,17 @@ class WallIT {
         .as("a ring and two counts beside their tracks")
         .isEqualTo(3L);
     assertThat(wall.text("main")).doesNotContain("Avocet", "Coot");
+    PageCheck.accessibleEverywhere(wall);
+  }
+
+  private static void asksAnotherLikeIt(InProcessServer server, Window wall, String code) {
+    String before = wall.path();
+    wall.follow("form[action*='/like'] button");
+    assertThat(wall.path()).startsWith("/wall/room/").isNotEqualTo(before);
+    answer(server, code, "Dunlin", 0);
+    until(wall, "the wall counts", () -> wall.text("#count").startsWith("1 of 3"));
+    wall.follow("form.doing button");
+    assertThat(wall.text(".panel")).contains("for the first time: 1");
     PageCheck.accessibleEverywhere(wall);
   }
 
