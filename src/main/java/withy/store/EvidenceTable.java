@@ -19,6 +19,15 @@ final class EvidenceTable implements Evidence {
         FROM learner c WHERE c.school_class = :class)
       """;
 
+  private static final String LED =
+      """
+      SELECT r.item, r.learner, r.form, r.answer_key, i.seed, i.item_index FROM (
+        SELECT item, learner, form, answer_key, answered_at FROM response
+        WHERE school_class = :class AND misconception = :misconception AND measured = :concept
+        ORDER BY answered_at DESC, item DESC LIMIT :most) r
+      JOIN issued_item i ON i.id = r.item ORDER BY r.answered_at DESC, r.item DESC
+      """;
+
   private final Access access;
 
   EvidenceTable(Access access) {
@@ -49,6 +58,30 @@ final class EvidenceTable implements Evidence {
         .reading()
         .withHandle(
             handle -> handle.createQuery(query).bindMap(bound).map(ResponseRow::read).list());
+  }
+
+  @Override
+  public List<Led> led(String schoolClass, String concept, String misconception, int most) {
+    return access
+        .reading()
+        .withHandle(
+            handle ->
+                handle
+                    .createQuery(LED)
+                    .bind("class", schoolClass)
+                    .bind("concept", concept)
+                    .bind("misconception", misconception)
+                    .bind("most", most)
+                    .map(
+                        (row, context) ->
+                            new Led(
+                                row.getString("item"),
+                                row.getString("learner"),
+                                row.getString("form"),
+                                row.getString("answer_key"),
+                                row.getLong("seed"),
+                                row.getInt("item_index")))
+                    .list());
   }
 
   /** The conditions that pin the key of an index stand first in its order. */

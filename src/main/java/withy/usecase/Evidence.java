@@ -18,6 +18,24 @@ public interface Evidence {
   List<StoredResponse> newest(Behind which, @Nullable Place before, int most);
 
   /**
+   * The latest wrong answers that a belief led to, the newest first.
+   *
+   * @param concept that was measured, by its word
+   * @param misconception by its word
+   * @param most at least 1
+   */
+  List<Led> led(String schoolClass, String concept, String misconception, int most);
+
+  /**
+   * An answer that a belief led to.
+   *
+   * @param item by id
+   * @param learner by id
+   * @param seed with index and practice, from which the item was drawn
+   */
+  record Led(String item, String learner, String form, String key, long seed, int index) {}
+
+  /**
    * A place in the order of responses.
    *
    * @param item tells those of one moment apart

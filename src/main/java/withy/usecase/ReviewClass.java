@@ -11,6 +11,7 @@ import withy.core.measurement.ConfusionTable;
 import withy.core.measurement.LearnerSums;
 import withy.core.measurement.Need;
 import withy.core.measurement.Review;
+import withy.core.measurement.Silence;
 import withy.core.response.Response;
 
 /** Tells an instructor what a class gets wrong, and what to drill next. */
@@ -59,6 +60,16 @@ public final class ReviewClass {
         .filter(each -> !heard.contains(each.id()))
         .map(Learner::nickname)
         .toList();
+  }
+
+  /**
+   * What those who are silent hide of each concept, by its name.
+   *
+   * @throws Refused UNKNOWN_CLASS
+   */
+  public List<Silence> silence(InstructorCaller instructor, String classId) {
+    String id = openClass.of(instructor, classId).id();
+    return Silence.of(reviews.of(id), reviews.sums(id), learners.of(id).size());
   }
 
   /** How much each class of the instructor answered, by its id. */

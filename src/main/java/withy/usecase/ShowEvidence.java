@@ -1,5 +1,8 @@
 package withy.usecase;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import withy.core.item.Item;
@@ -10,6 +13,12 @@ public final class ShowEvidence {
   /** Responses on a page of the list. */
   static final int PAGE = 40;
 
+  /** Of so many of the latest answers that a belief led to, those are chosen that show it best. */
+  private static final int LATEST = 100;
+
+  /** Items drawn again that are kept, since drawing one with a water is most of a page's work. */
+  private static final int KEPT = 200;
+
   private final OpenClass openClass;
   private final Learners learners;
   private final Assignments assignments;
@@ -17,6 +26,7 @@ public final class ShowEvidence {
   private final Responses responses;
   private final Evidence evidence;
   private final ItemSource source;
+  private final Cache<String, Item> drawn = Caffeine.newBuilder().maximumSize(KEPT).build();
 
   ShowEvidence(OpenClass openClass, Ports ports, ItemSource source) {
     this.openClass = openClass;
@@ -130,5 +140,42 @@ public final class ShowEvidence {
     Item item = Issuing.redraw(source, issue, drill);
     boolean same = response == null || Grading.agrees(item, response.response());
     return same ? item : null;
+  }
+
+  /**
+   * The items of a class that show a belief best: those that it led most learners astray in, of
+   * different situations where there are, the latest first of equal ones.
+   *
+   * @param concept that they measure, by its word
+   * @param misconception by its word
+   * @param most at least 1; fewer where so many cannot be drawn again
+   * @throws Refused UNKNOWN_CLASS
+   */
+  public List<Telling> telling(
+      InstructorCaller instructor, String classId, String concept, String misconception, int most) {
+    SchoolClass own = openClass.of(instructor, classId);
+    List<Telling> chosen = new ArrayList<>();
+    for (Telling.Found each :
+        Telling.ranked(evidence.led(own.id(), concept, misconception, LATEST))) {
+      Item item = chosen.size() < most ? again(each.item()) : null;
+      if (item != null) {
+        chosen.add(new Telling(each.item(), item, each.learners()));
+      }
+    }
+    return chosen;
+  }
+
+  private @Nullable Item again(String id) {
+    Item known = drawn.getIfPresent(id);
+    Issue issue = known == null ? issuedItems.find(id).orElse(null) : null;
+    Assignment drill = issue == null ? null : assignments.find(issue.assignment()).orElse(null);
+    if (issue == null || drill == null) {
+      return known;
+    }
+    Item item = drawn(issue, drill, responses.ofItem(id).orElse(null));
+    if (item != null) {
+      drawn.put(id, item);
+    }
+    return item;
   }
 }

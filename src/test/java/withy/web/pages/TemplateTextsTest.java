@@ -31,6 +31,7 @@ class TemplateTextsTest {
               + "|assignment\\.(stand-[a-z-]+|key|answer|unsure)|item\\.place(-at-most)?"
               + "|(why|next)\\.[a-z-]+(\\.(one|many))?"
               + "|class(\\.size|es\\.answered)\\.(none|one|many)"
+              + "|review\\.silence-(worse|better)|review\\.telling-by\\.(none|one|many)"
               + "|responses\\.(count\\.(none|one|many)|which-[a-z]+))");
 
   @Test

@@ -4,7 +4,12 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import withy.drawing.Svg;
 
-/** What the class gets wrong of a concept. */
+/**
+ * What the class gets wrong of a concept.
+ *
+ * @param telling the items of the class that show it best; none where no belief is named
+ * @param samples items drawn for the page, where there is none of the class
+ */
 public record ConceptRow(
     String id,
     String concept,
@@ -15,4 +20,13 @@ public record ConceptRow(
     List<Figure> figures,
     @Nullable String caution,
     List<HelpRow> learners,
-    List<Specimen> samples) {}
+    List<Shown> telling,
+    List<Specimen> samples) {
+  /**
+   * An item of the class.
+   *
+   * @param href the address of its page
+   * @param by whom the belief led astray in it, in words
+   */
+  public record Shown(Specimen specimen, String href, String by) {}
+}

@@ -7,6 +7,8 @@ import org.jspecify.annotations.Nullable;
  * What the responses of a class say, and what to do about it.
  *
  * @param behind the address of all answers
+ * @param silent who has not answered; null where all have
+ * @param hidden what verdicts those could change who have not answered on a concept, a line each
  * @param teach what to teach next; null where nobody has answered
  * @param people of the class who answered, each with a page of their own
  * @param readiness how many are ready by a readiness drill, in one sentence
@@ -20,6 +22,7 @@ public record ReviewView(
     String base,
     String behind,
     @Nullable String silent,
+    List<String> hidden,
     @Nullable TeachNext teach,
     List<ConceptRow> concepts,
     List<Choice> people,

@@ -19,9 +19,11 @@ import withy.core.measurement.LearnerState;
 import withy.core.measurement.Need;
 import withy.core.measurement.PracticalGroup;
 import withy.core.measurement.Review;
+import withy.core.measurement.Silence;
 import withy.usecase.ComposeDrill;
 import withy.usecase.JudgeReadiness.Readiness;
 import withy.usecase.SchoolClass;
+import withy.usecase.Telling;
 import withy.wording.Wording;
 
 /** Puts the review of a class into words and plots; every figure is the review's own. */
@@ -60,10 +62,12 @@ final class ReviewViews {
       SchoolClass shown,
       Review review,
       List<String> silent,
+      List<Silence> silence,
       List<Need> needs,
       Map<String, ClassRate> beginnings,
       Readiness readiness,
       ConfusionTable confusions,
+      Map<String, List<Telling>> telling,
       Map<String, String> ids) {}
 
   ReviewView review(Reviewed from) {
@@ -78,6 +82,7 @@ final class ReviewViews {
         phrases.text("review.class-base", review.classSize(), all, answers),
         new AnswersBehind(shown.id()).all(),
         silent.isEmpty() ? null : phrases.text("review.silent", String.join(", ", silent)),
+        new SilenceWords(phrases).said(from.silence()),
         teach(from),
         review.concepts().stream().map(each -> concept(from, each)).toList(),
         people(from),
@@ -156,7 +161,10 @@ final class ReviewViews {
         figures.of(error, from),
         error.rate().wide() ? phrases.text("review.wide") : null,
         help(from, error.concept()),
-        samples(shown.practice(), error.concept()));
+        telling(from, error.concept()),
+        from.telling().containsKey(error.concept())
+            ? List.of()
+            : samples(shown.practice(), error.concept()));
   }
 
   private List<HelpRow> help(Reviewed from, String concept) {
@@ -175,6 +183,18 @@ final class ReviewViews {
 
   private String instead(LearnerState state) {
     return phrases.instead(state.namedMisconception());
+  }
+
+  private List<ConceptRow.Shown> telling(Reviewed from, String concept) {
+    AnswersBehind behind = new AnswersBehind(from.shown().id());
+    return from.telling().getOrDefault(concept, List.of()).stream()
+        .map(
+            each ->
+                new ConceptRow.Shown(
+                    specimens.of(each.item()),
+                    behind.item(each.id()),
+                    phrases.counted("review.telling-by", each.learners(), each.learners())))
+        .toList();
   }
 
   private List<Specimen> samples(Practice practice, String concept) {
