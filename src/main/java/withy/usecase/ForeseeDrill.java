@@ -1,5 +1,7 @@
 package withy.usecase;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -25,13 +27,17 @@ public final class ForeseeDrill {
   static final int MOST_DRAWN = 60;
 
   /** What a sample may cost: an item in water takes as long to draw as so many others. */
-  private static final int COST = 240;
+  private static final int COST = 80;
 
+  private static final int KEPT = 100;
   private static final int WATER = 8;
   private static final int MOST_ROUNDS = 24;
 
   /** A sample is the same whenever it is drawn, so that the counts stand still. */
   private static final long SAMPLE_SEED = 2;
+
+  /** Samples of late, since a page that is looked at is mostly looked at again. */
+  private final Cache<Sampled, Foreseen> sampled = Caffeine.newBuilder().maximumSize(KEPT).build();
 
   private final ItemSource source;
   private final Secrets secrets;
@@ -87,8 +93,13 @@ public final class ForeseeDrill {
     if (kind == DrillKind.FIXED && items <= MOST_DRAWN) {
       return counted(true, items, composition, every(ofClass, composition, seed));
     }
-    return counted(false, items, composition, sample(ofClass, composition, items));
+    Practice practice = composition.practiceFor(ofClass);
+    return sampled.get(
+        new Sampled(practice, composition, items),
+        each -> counted(false, items, composition, sample(practice, composition, items)));
   }
+
+  private record Sampled(Practice practice, Composition composition, int items) {}
 
   private record Weighed(Item item, double weight) {}
 
