@@ -24,7 +24,8 @@ final class EvidenceTable implements Evidence {
       SELECT r.item, r.learner, r.form, r.answer_key, i.seed, i.item_index FROM (
         SELECT item, learner, form, answer_key, answered_at FROM response
         WHERE school_class = :class AND misconception = :misconception AND measured = :concept
-        ORDER BY answered_at DESC, item DESC LIMIT :most) r
+        ORDER BY school_class DESC, misconception DESC, answered_at DESC, item DESC
+        LIMIT :most) r
       JOIN issued_item i ON i.id = r.item ORDER BY r.answered_at DESC, r.item DESC
       """;
 
@@ -52,7 +53,7 @@ final class EvidenceTable implements Evidence {
   @Override
   public List<StoredResponse> newest(Behind which, @Nullable Place before, int most) {
     Map<String, Object> bound = new LinkedHashMap<>();
-    String query = newest(where(which, bound), before, bound);
+    String query = newest(which, before, bound);
     bound.put("most", most);
     return access
         .reading()
@@ -84,8 +85,9 @@ final class EvidenceTable implements Evidence {
                     .list());
   }
 
-  /** The conditions that pin the key of an index stand first in its order. */
-  private static String newest(String where, @Nullable Place before, Map<String, Object> bound) {
+  private static String newest(
+      Behind which, @Nullable Place before, Map<String, Object> bound) {
+    String where = where(which, bound);
     String older = "";
     if (before != null) {
       bound.put("at", before.answeredAt());
@@ -95,7 +97,25 @@ final class EvidenceTable implements Evidence {
     return ResponseRow.SELECT
         + where
         + older
-        + " ORDER BY r.answered_at DESC, r.item DESC LIMIT :most";
+        + " ORDER BY "
+        + pinned(which)
+        + "r.answered_at DESC, r.item DESC LIMIT :most";
+  }
+
+  /**
+   * The columns of an index that a condition pins to one value. The engine walks an index in its
+   * order only where it is ordered by from its first column on; else it sorts all that is found.
+   */
+  private static String pinned(Behind which) {
+    if (which.learner() != null) {
+      return which.concept() == null ? "" : "r.learner DESC, r.measured DESC, ";
+    }
+    if (which.misconception() != null) {
+      return "r.school_class DESC, r.misconception DESC, ";
+    }
+    return which.concept() == null
+        ? "r.school_class DESC, "
+        : "r.school_class DESC, r.measured DESC, ";
   }
 
   private static String where(Behind which, Map<String, Object> bound) {
