@@ -85,8 +85,7 @@ final class EvidenceTable implements Evidence {
                     .list());
   }
 
-  private static String newest(
-      Behind which, @Nullable Place before, Map<String, Object> bound) {
+  private static String newest(Behind which, @Nullable Place before, Map<String, Object> bound) {
     String where = where(which, bound);
     String older = "";
     if (before != null) {

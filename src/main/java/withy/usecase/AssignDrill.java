@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import withy.core.item.Composition;
+import withy.core.mark.Practice;
 import withy.core.measurement.SequentialTest;
 import withy.core.response.DrillKind;
 
@@ -19,6 +20,7 @@ public final class AssignDrill {
   private final Responses responses;
   private final Clock clock;
   private final Secrets secrets;
+  private final Rehearsals rehearsals;
 
   public AssignDrill(
       OpenClass openClass,
@@ -26,7 +28,8 @@ public final class AssignDrill {
       Assignments assignments,
       Responses responses,
       Clock clock,
-      Secrets secrets) {
+      Secrets secrets,
+      ItemSource source) {
     this.openClass = openClass;
     this.owned = new OwnedAssignments(openClass, assignments);
     this.learners = learners;
@@ -34,6 +37,7 @@ public final class AssignDrill {
     this.responses = responses;
     this.clock = clock;
     this.secrets = secrets;
+    this.rehearsals = new Rehearsals(source);
   }
 
   /** How far a class is with an assignment, every learner of the class by nickname. */
@@ -91,7 +95,8 @@ public final class AssignDrill {
    * Assigns a drill to a class of the instructor's, or to some of it. A readiness drill is as long
    * as its test may take.
    *
-   * @throws Refused UNKNOWN_CLASS, NAME_UNFIT, NOTHING_TO_DRILL, UNKNOWN_LEARNER; DUE_BEFORE_OPEN
+   * @throws Refused UNKNOWN_CLASS, NAME_UNFIT, NOTHING_TO_DRILL, UNKNOWN_LEARNER; DUE_BEFORE_OPEN;
+   *     NO_PASSAGE
    */
   public Assignment assign(
       InstructorCaller instructor,
@@ -122,22 +127,38 @@ public final class AssignDrill {
     if (opens != null && due != null && !opens.isBefore(due)) {
       throw new Refused(Reason.DUE_BEFORE_OPEN);
     }
-    boolean test = wanted.kind() == DrillKind.READINESS;
     Long seen = wanted.seed();
     long seed = seen == null ? secrets.seed() : seen;
+    Composition drawnFrom = drawnFrom(found, composition, wanted.kind(), seed);
     DrillTerms terms = DrillTerms.of(wanted.kind(), opens, seed, wanted.learners());
     Assignment assigned =
         new Assignment(
             secrets.id(),
             found.id(),
             Names.title(title),
-            test ? composition.ofLength(SequentialTest.USUAL.most()) : composition,
+            drawnFrom,
             due,
             Moments.now(clock),
             null,
             terms);
     assignments.add(assigned);
     return assigned;
+  }
+
+  /** A test is as long as it may take, a rehearsal as its passage. */
+  private Composition drawnFrom(
+      SchoolClass found, Composition composition, DrillKind kind, long seed) {
+    return switch (kind) {
+      case READINESS -> composition.ofLength(SequentialTest.USUAL.most());
+      case REHEARSAL -> rehearsed(found, Rehearsals.drawnFrom(composition), seed);
+      case ADAPTIVE, FIXED -> composition;
+    };
+  }
+
+  private Composition rehearsed(SchoolClass found, Composition composition, long seed) {
+    Practice practice = composition.practiceFor(found.practice());
+    int marks = rehearsals.of(practice, composition, seed).size();
+    return composition.ofLength(Math.min(marks, Composition.LONGEST));
   }
 
   private void requireMembers(SchoolClass found, List<String> wanted) {

@@ -40,10 +40,12 @@ public final class ForeseeDrill {
   private final Cache<Sampled, Foreseen> sampled = Caffeine.newBuilder().maximumSize(KEPT).build();
 
   private final ItemSource source;
+  private final Rehearsals rehearsals;
   private final Secrets secrets;
 
   ForeseeDrill(ItemSource source, Secrets secrets) {
     this.source = source;
+    this.rehearsals = new Rehearsals(source);
     this.secrets = secrets;
   }
 
@@ -85,7 +87,7 @@ public final class ForeseeDrill {
    * What a class will meet.
    *
    * @param seed of a fixed drill; others are drawn anew for each learner
-   * @throws Refused NOTHING_TO_DRILL
+   * @throws Refused NOTHING_TO_DRILL, NO_PASSAGE
    */
   public Foreseen of(Practice ofClass, Composition composition, DrillKind kind, long seed) {
     ComposeDrill.requireItems(ofClass, composition);
@@ -94,9 +96,20 @@ public final class ForeseeDrill {
       return counted(true, items, composition, every(ofClass, composition, seed));
     }
     Practice practice = composition.practiceFor(ofClass);
+    if (kind == DrillKind.REHEARSAL) {
+      return rehearsed(practice, Rehearsals.drawnFrom(composition), seed);
+    }
     return sampled.get(
         new Sampled(practice, composition, items),
         each -> counted(false, items, composition, sample(practice, composition, items)));
+  }
+
+  private Foreseen rehearsed(Practice practice, Composition composition, long seed) {
+    List<Weighed> items =
+        rehearsals.of(practice, composition, seed).stream()
+            .map(item -> new Weighed(item, 1))
+            .toList();
+    return counted(true, items.size(), composition, items);
   }
 
   private record Sampled(Practice practice, Composition composition, int items) {}

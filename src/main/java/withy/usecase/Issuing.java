@@ -7,12 +7,14 @@ import withy.core.item.Concept;
 import withy.core.item.Item;
 import withy.core.item.ItemGenerator;
 import withy.core.mark.Practice;
+import withy.core.response.DrillKind;
 
 /** Draws items for learners, and draws them again from what was kept of them. */
 final class Issuing {
   private final IssuedItems issuedItems;
   private final AdaptiveChoice adaptive;
   private final Clock clock;
+  private final Rehearsals rehearsals;
   private final Secrets secrets;
   private final ItemSource source;
 
@@ -24,6 +26,7 @@ final class Issuing {
       ItemSource source) {
     this.issuedItems = issuedItems;
     this.adaptive = new AdaptiveChoice(responses, secrets, source);
+    this.rehearsals = new Rehearsals(source);
     this.clock = clock;
     this.secrets = secrets;
     this.source = source;
@@ -40,8 +43,8 @@ final class Issuing {
     Item item =
         switch (assignment.terms().kind()) {
           case ADAPTIVE -> adaptive(practice, assignment, learner);
-          case FIXED -> fixed(practice, assignment, position);
           case READINESS -> sampled(practice, assignment, learner, position);
+          case FIXED, REHEARSAL -> alike(practice, assignment, position);
         };
     return issue(assignment, learner, position, item.measures(), item);
   }
@@ -51,8 +54,15 @@ final class Issuing {
     return adaptive.next(practice, assignment.composition(), learner, asked);
   }
 
-  /** The same for everybody, every concept in turn. */
-  Item fixed(Practice practice, Assignment assignment, int position) {
+  /** The item at a position of a drill in which everybody gets the same. */
+  Item alike(Practice practice, Assignment assignment, int position) {
+    return assignment.terms().kind() == DrillKind.REHEARSAL
+        ? rehearsed(practice, assignment, position)
+        : fixed(practice, assignment, position);
+  }
+
+  /** Every concept in turn. */
+  private Item fixed(Practice practice, Assignment assignment, int position) {
     long seed = assignment.terms().seed();
     return fixed(source, practice, assignment.composition(), seed, position);
   }
@@ -62,6 +72,14 @@ final class Issuing {
       ItemSource source, Practice practice, Composition composition, long seed, int position) {
     Concept concept = ConceptPlan.alike(practice, composition, seed).at(position);
     return source.item(practice, ConceptPlan.narrowed(composition, concept), seed, position);
+  }
+
+  /** Mark by mark. */
+  private Item rehearsed(Practice practice, Assignment assignment, int position) {
+    Composition composition = assignment.composition();
+    List<Item> items =
+        rehearsals.of(composition.practiceFor(practice), composition, assignment.terms().seed());
+    return items.get(position % items.size());
   }
 
   /** Any item on every concept in turn: a sample of the subject, as a test needs it. */

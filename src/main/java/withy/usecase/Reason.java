@@ -72,6 +72,8 @@ public enum Reason {
   INCOMPLETE_ANSWER,
   /** No drill set has this id. */
   UNKNOWN_DRILL_SET,
+  /** A rehearsal without a water, or in one whose marks cannot be asked about. */
+  NO_PASSAGE,
   /** The composition allows no item under the practice of the class. */
   NOTHING_TO_DRILL,
   /** The password is too short, too long or one of the first that anybody tries. */

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import withy.core.item.Item;
-import withy.core.response.DrillKind;
 
 /** Shows an instructor the responses behind the figures of a class, and the items they answer. */
 public final class ShowEvidence {
@@ -125,7 +124,7 @@ public final class ShowEvidence {
   }
 
   private static boolean isAlike(Assignment drill) {
-    return drill.room() != null || drill.terms().kind() == DrillKind.FIXED;
+    return drill.room() != null || drill.terms().kind().isAlike();
   }
 
   private TalkOver.Asked alike(Issue issue, Item item) {

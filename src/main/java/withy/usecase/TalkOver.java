@@ -8,7 +8,6 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import withy.core.item.Item;
 import withy.core.mark.Practice;
-import withy.core.response.DrillKind;
 import withy.core.response.Response;
 
 /**
@@ -62,13 +61,13 @@ public final class TalkOver {
   public record Given(@Nullable String answer, int times) {}
 
   /**
-   * The items of a drill, in their order; none unless it is a fixed one.
+   * The items of a drill, in their order; none unless everybody gets the same.
    *
    * @throws Refused UNKNOWN_ASSIGNMENT, also where it is another instructor's
    */
   public List<Asked> items(InstructorCaller instructor, String assignmentId) {
     Assignment drill = assignDrill.one(instructor, assignmentId).assignment();
-    if (drill.terms().kind() != DrillKind.FIXED) {
+    if (!drill.terms().kind().isAlike()) {
       return List.of();
     }
     Practice practice = openClass.of(instructor, drill.schoolClass()).practice();
@@ -79,7 +78,7 @@ public final class TalkOver {
   }
 
   private Asked asked(Practice practice, Assignment drill, int position) {
-    Item item = issuing.fixed(practice, drill, position);
+    Item item = issuing.alike(practice, drill, position);
     return Asked.of(item, responses.atPosition(drill.id(), position));
   }
 }

@@ -49,7 +49,13 @@ public record UseCases(
     KeepDrillSet keepDrillSet = new KeepDrillSet(ports, clock, secrets);
     AssignDrill assignDrill =
         new AssignDrill(
-            openClass, ports.learners(), ports.assignments(), ports.responses(), clock, secrets);
+            openClass,
+            ports.learners(),
+            ports.assignments(),
+            ports.responses(),
+            clock,
+            secrets,
+            source);
     return new UseCases(
         new SetUp(ports.instructors(), passwords, secrets),
         new SignIn(ports.instructors(), ports.sessions(), passwords, clock, secrets),

@@ -61,6 +61,7 @@ public enum Fault {
   PASSWORD_UNFIT(422, "password"),
   NOTHING_TO_DRILL(422, "composition"),
   DUE_BEFORE_OPEN(422, "due"),
+  NO_PASSAGE(422, "water"),
   UNKNOWN_DRILL_SET(422, "drillSet"),
   UNFIT_WATER(422),
   UNFIT_DRILL_SET(422),

@@ -9,5 +9,15 @@ public enum DrillKind implements Term {
   /** Everybody gets the same items in the same order, to talk them over afterwards. */
   FIXED,
   /** A sample of the subject, every concept in turn, until a test decides whether one is ready. */
-  READINESS
+  READINESS,
+  /**
+   * Everybody gets the marks of one passage in the order in which a boat has them abeam, in from
+   * the sea and out again, and then the whole of it.
+   */
+  REHEARSAL;
+
+  /** Whether everybody gets the same items in the same order. */
+  public boolean isAlike() {
+    return this == FIXED || this == REHEARSAL;
+  }
 }

@@ -52,7 +52,7 @@ public final class AssignmentPages implements RouteGroup {
     JudgeReadiness.@Nullable Readiness readiness =
         test ? useCases.judgeReadiness().of(visit.instructor(), own.id()) : null;
     List<TalkOver.Asked> items =
-        shown.terms().kind() == DrillKind.FIXED
+        shown.terms().kind().isAlike()
             ? useCases.talkOver().items(visit.instructor(), shown.id())
             : List.of();
     return views.view(own, progress, readiness, items);

@@ -152,7 +152,13 @@ public final class ComposePages implements RouteGroup {
 
   private String titled(Draft draft, Composition composition) {
     String typed = draft.title().strip();
-    return typed.isEmpty() ? views.title(composition) : typed;
+    if (!typed.isEmpty()) {
+      return typed;
+    }
+    SurveyedWater water = composition.water();
+    return draft.kind() == DrillKind.REHEARSAL && water != null
+        ? text("page.compose.rehearsal-of", water.title())
+        : views.title(composition);
   }
 
   private Assignment assign(Visit visit, Draft draft, Composition composition) {
@@ -188,6 +194,7 @@ public final class ComposePages implements RouteGroup {
       case DUE_BEFORE_OPEN -> form.refuse("due", text("page.compose.due-before-open"));
       case TOO_MANY_DRILL_SETS ->
           form.refuse("title", text("page.drill-sets.too-many", KeepDrillSet.MOST));
+      case NO_PASSAGE -> form.refuse("water", text("page.compose.no-passage"));
       case NOTHING_TO_DRILL -> form.refuse("concept", text("page.compose.nothing"));
       default -> throw refused;
     }

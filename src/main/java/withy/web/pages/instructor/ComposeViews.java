@@ -23,6 +23,8 @@ import withy.usecase.ForeseeDrill;
 import withy.usecase.ForeseeDrill.Foreseen;
 import withy.usecase.KeepDrillSet;
 import withy.usecase.ListWaters.Listed;
+import withy.usecase.Reason;
+import withy.usecase.Refused;
 import withy.usecase.SchoolClass;
 import withy.web.pages.ItemPictures;
 import withy.web.pages.PageRenderer;
@@ -115,8 +117,16 @@ final class ComposeViews {
     return sample;
   }
 
-  private Foreseen foresee(Practice practice, Composition composition, Draft draft) {
-    return foreseeDrill.of(practice, composition, draft.kind(), draft.seed());
+  /** Null of a rehearsal for which no passage is chosen yet. */
+  private @Nullable Foreseen foresee(Practice practice, Composition composition, Draft draft) {
+    try {
+      return foreseeDrill.of(practice, composition, draft.kind(), draft.seed());
+    } catch (Refused refused) {
+      if (refused.reason() == Reason.NO_PASSAGE) {
+        return null;
+      }
+      throw refused;
+    }
   }
 
   private List<Choice> concepts(Practice practice, Draft draft) {

@@ -1,0 +1,130 @@
+package withy.usecase;
+
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import withy.core.Chance;
+import withy.core.geometry.Position;
+import withy.core.hydrography.SurveyedWater;
+import withy.core.item.Composition;
+import withy.core.item.Concept;
+import withy.core.item.Form;
+import withy.core.item.Item;
+import withy.core.item.ItemGenerator;
+import withy.core.mark.Practice;
+import withy.core.mark.Travel;
+import withy.core.scenario.Sailing;
+import withy.core.waterway.Call;
+import withy.core.waterway.Voyage;
+
+/**
+ * Rehearses the passage through a water: its marks one by one in the order in which the boat has
+ * them abeam, in from the sea and out again, then the whole passage.
+ *
+ * <p>The items are picked from those that the generator draws from one seed, so each is drawn again
+ * from what is kept of it like any other, and a rehearsal needs nothing of its own to be kept.
+ */
+final class Rehearsals {
+  private static final Set<Form> ONE_BY_ONE =
+      Set.of(Form.SIDE, Form.CARDINAL_PASS, Form.CHANNEL_CHOICE);
+
+  /** Draws on each concept: enough that a mark among twenty, both ways, is missed hardly ever. */
+  private static final int DRAWS = 160;
+
+  /** Rehearsals of late, as each takes about as long to pick as a hundred items. */
+  private static final int KEPT = 32;
+
+  private final Cache<Key, List<Item>> picked = Caffeine.newBuilder().maximumSize(KEPT).build();
+  private final ItemSource source;
+
+  Rehearsals(ItemSource source) {
+    this.source = source;
+  }
+
+  private record Key(Practice practice, Composition composition, long seed) {}
+
+  private record Stop(Travel travel, Position mark) {}
+
+  /** What a rehearsal draws from: in the water, by the forms that sail past marks. */
+  static Composition drawnFrom(Composition composition) {
+    List<Form> forms = new ArrayList<>();
+    for (Form each : Form.values()) {
+      boolean fits = ONE_BY_ONE.contains(each) || each == Form.PASSAGE;
+      if (fits && (composition.forms().isEmpty() || composition.forms().contains(each))) {
+        forms.add(each);
+      }
+    }
+    return composition.by(forms);
+  }
+
+  /**
+   * The items of a rehearsal in their order.
+   *
+   * @param composition as {@link #drawnFrom} gives it
+   * @throws Refused NO_PASSAGE where no water is chosen, or none of its marks can be asked about
+   */
+  List<Item> of(Practice practice, Composition composition, long seed) {
+    @Nullable SurveyedWater water = composition.water();
+    if (water == null || composition.forms().isEmpty()) {
+      throw new Refused(Reason.NO_PASSAGE);
+    }
+    List<Item> items = picked.get(new Key(practice, composition, seed), key -> pick(key, water));
+    if (items.isEmpty()) {
+      throw new Refused(Reason.NO_PASSAGE);
+    }
+    return items;
+  }
+
+  private List<Item> pick(Key key, SurveyedWater water) {
+    Map<Stop, Optional<Item>> stops = stops(key, water);
+    Map<Travel, Item> whole = new LinkedHashMap<>();
+    for (Concept each : ItemGenerator.measurable(key.practice(), key.composition())) {
+      Composition about = key.composition().about(each);
+      for (int i = 0; i < DRAWS; i++) {
+        Item item = source.item(key.practice(), about, key.seed(), i);
+        Travel travel = item.scenario().situation().travel();
+        if (item.form() == Form.PASSAGE) {
+          whole.putIfAbsent(travel, item);
+        } else {
+          stop(item, travel)
+              .ifPresent(
+                  at -> stops.computeIfPresent(at, (any, had) -> had.or(() -> Optional.of(item))));
+        }
+        if (each == Concept.PASSAGE && whole.size() == 2) {
+          break;
+        }
+      }
+    }
+    List<Item> items = new ArrayList<>();
+    stops.values().forEach(each -> each.ifPresent(items::add));
+    items.addAll(whole.values());
+    return items;
+  }
+
+  private static Optional<Stop> stop(Item item, Travel travel) {
+    @Nullable Sailing sailing = item.scenario().sailing();
+    return sailing == null || !ONE_BY_ONE.contains(item.form())
+        ? Optional.empty()
+        : Optional.of(new Stop(travel, sailing.marks().get(0).position()));
+  }
+
+  /** The marks of the main fairway in, then out, each without an item yet. */
+  private static Map<Stop, Optional<Item>> stops(Key key, SurveyedWater water) {
+    Map<Stop, Optional<Item>> stops = new LinkedHashMap<>();
+    for (boolean inbound : new boolean[] {true, false}) {
+      Voyage voyage =
+          Voyage.of(
+              water.marked(key.practice(), Chance.of(key.seed(), 0)), key.practice(), "", inbound);
+      for (Call each : voyage.calls()) {
+        stops.put(new Stop(voyage.travel(), each.mark().position()), Optional.empty());
+      }
+    }
+    return stops;
+  }
+}
