@@ -22,14 +22,14 @@ public final class AssignDrill {
   private final Secrets secrets;
   private final Rehearsals rehearsals;
 
-  public AssignDrill(
+  AssignDrill(
       OpenClass openClass,
       Learners learners,
       Assignments assignments,
       Responses responses,
       Clock clock,
       Secrets secrets,
-      ItemSource source) {
+      Rehearsals rehearsals) {
     this.openClass = openClass;
     this.owned = new OwnedAssignments(openClass, assignments);
     this.learners = learners;
@@ -37,7 +37,7 @@ public final class AssignDrill {
     this.responses = responses;
     this.clock = clock;
     this.secrets = secrets;
-    this.rehearsals = new Rehearsals(source);
+    this.rehearsals = rehearsals;
   }
 
   /** How far a class is with an assignment, every learner of the class by nickname. */

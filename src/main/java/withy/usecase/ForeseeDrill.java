@@ -43,9 +43,9 @@ public final class ForeseeDrill {
   private final Rehearsals rehearsals;
   private final Secrets secrets;
 
-  ForeseeDrill(ItemSource source, Secrets secrets) {
+  ForeseeDrill(ItemSource source, Secrets secrets, Rehearsals rehearsals) {
     this.source = source;
-    this.rehearsals = new Rehearsals(source);
+    this.rehearsals = rehearsals;
     this.secrets = secrets;
   }
 

@@ -23,10 +23,11 @@ final class Issuing {
       IssuedItems issuedItems,
       Clock clock,
       Secrets secrets,
-      ItemSource source) {
+      ItemSource source,
+      Rehearsals rehearsals) {
     this.issuedItems = issuedItems;
     this.adaptive = new AdaptiveChoice(responses, secrets, source);
-    this.rehearsals = new Rehearsals(source);
+    this.rehearsals = rehearsals;
     this.clock = clock;
     this.secrets = secrets;
     this.source = source;

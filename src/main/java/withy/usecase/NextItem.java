@@ -17,19 +17,19 @@ public final class NextItem {
   private final ItemSource source;
   private final Clock clock;
 
-  public NextItem(
+  NextItem(
       SchoolClasses classes,
       Assignments assignments,
       IssuedItems issuedItems,
       Responses responses,
       Clock clock,
-      Secrets secrets,
+      Issuing issuing,
       ItemSource source) {
     this.classes = classes;
     this.assignments = assignments;
     this.issuedItems = issuedItems;
     this.responses = responses;
-    this.issuing = new Issuing(responses, issuedItems, clock, secrets, source);
+    this.issuing = issuing;
     this.source = source;
     this.clock = clock;
   }

@@ -47,6 +47,7 @@ public record UseCases(
     ReviewClass reviewClass = new ReviewClass(openClass, ports.learners(), reviews);
     ImportWater importWater = new ImportWater(ports.waters(), ports.waterFiles(), clock, secrets);
     KeepDrillSet keepDrillSet = new KeepDrillSet(ports, clock, secrets);
+    Rehearsals rehearsals = new Rehearsals(source);
     AssignDrill assignDrill =
         new AssignDrill(
             openClass,
@@ -55,7 +56,9 @@ public record UseCases(
             ports.responses(),
             clock,
             secrets,
-            source);
+            rehearsals);
+    Issuing issuing =
+        new Issuing(ports.responses(), ports.issuedItems(), clock, secrets, source, rehearsals);
     return new UseCases(
         new SetUp(ports.instructors(), passwords, secrets),
         new SignIn(ports.instructors(), ports.sessions(), passwords, clock, secrets),
@@ -64,7 +67,7 @@ public record UseCases(
         new HandOverClass(openClass, ports),
         new JoinClass(ports.classes(), ports.learners(), ports.sessions(), clock, secrets),
         new ComposeDrill(source),
-        new ForeseeDrill(source, secrets),
+        new ForeseeDrill(source, secrets, rehearsals),
         assignDrill,
         new ListAssignments(ports.assignments(), ports.responses(), clock),
         new NextItem(
@@ -73,7 +76,7 @@ public record UseCases(
             ports.issuedItems(),
             ports.responses(),
             clock,
-            secrets,
+            issuing,
             source),
         new AnswerItem(ports.assignments(), ports.issuedItems(), ports.responses(), clock, source),
         reviewClass,
@@ -84,11 +87,7 @@ public record UseCases(
         new OwnStanding(reviews),
         new JudgeReadiness(openClass, ports, reviews),
         new StartReadiness(openClass, ports.assignments(), clock, secrets),
-        new TalkOver(
-            assignDrill,
-            openClass,
-            ports.responses(),
-            new Issuing(ports.responses(), ports.issuedItems(), clock, secrets, source)),
+        new TalkOver(assignDrill, openClass, ports.responses(), issuing),
         new PractiseAlone(openClass, ports, reviews, clock, secrets),
         importWater,
         new ListWaters(ports.waters(), ports.waterFiles()),

@@ -27,7 +27,7 @@ class TemplateTextsTest {
           "page\\.(standing\\.(settled|wavering|not-yet)(-note)?"
               + "|review\\.verdict-[a-z-]+|review\\.figure\\.[a-z]+(-says)?"
               + "|error\\.next\\.[a-z-]+|picture\\.[a-z.-]+|feedback\\.(right|wrong)"
-              + "|readiness\\.(ready|not-ready|undecided|go-on)|compose\\.kind-[a-z]+"
+              + "|readiness\\.(ready|not-ready|undecided|go-on)|compose\\.(kind|foreseen)-[a-z]+"
               + "|assignment\\.(stand-[a-z-]+|key|answer|unsure)|item\\.place(-at-most)?"
               + "|(why|next)\\.[a-z-]+(\\.(one|many))?"
               + "|class(\\.size|es\\.answered)\\.(none|one|many)"
