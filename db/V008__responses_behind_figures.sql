@@ -15,12 +15,3 @@ CREATE INDEX response_of_learner ON response (learner, measured, answered_at, it
 -- Behind a belief: the wrong answers that it led to, a small part of all; among the latest of them
 -- are the items that show it.
 CREATE INDEX response_of_belief ON response (school_class, misconception, answered_at, item);
-
--- How a class stood at the end of its last session but one, to say what has changed since: one row a
--- class, rewritten when a session begins, that is with the first answer after some hours without.
--- The tallies are those of each learner on each concept.
-CREATE TABLE class_before (
-  school_class CHAR(32) PRIMARY KEY REFERENCES school_class (id),
-  ended_at TIMESTAMP(9) WITH TIME ZONE NOT NULL,
-  tallies VARCHAR(1000000) NOT NULL
-);

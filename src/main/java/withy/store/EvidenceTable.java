@@ -1,5 +1,6 @@
 package withy.store;
 
+import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +30,9 @@ final class EvidenceTable implements Evidence {
       JOIN issued_item i ON i.id = r.item ORDER BY r.answered_at DESC, r.item DESC
       """;
 
+  /** Later than any answer. */
+  private static final Instant LATEST = Instant.parse("9999-01-01T00:00:00Z");
+
   private final Access access;
 
   EvidenceTable(Access access) {
@@ -48,6 +52,39 @@ final class EvidenceTable implements Evidence {
                     .bindMap(bound)
                     .mapTo(Long.class)
                     .one());
+  }
+
+  /** The index of a class, walked from its end, and no further than one page. */
+  @Override
+  public List<Marked> latest(String schoolClass, @Nullable Place before, int most) {
+    return access
+        .reading()
+        .withHandle(
+            handle ->
+                handle
+                    .createQuery(
+                        """
+                        SELECT l.nickname, r.measured, r.correct, r.answered_at, r.item FROM (
+                          SELECT learner, measured, correct, answered_at, item FROM response
+                          WHERE school_class = :class AND answered_at <= :until
+                          AND (answered_at < :until OR item < :item)
+                          ORDER BY school_class DESC, answered_at DESC, item DESC
+                          LIMIT :most) r
+                        JOIN learner l ON l.id = r.learner
+                        ORDER BY r.answered_at DESC, r.item DESC
+                        """)
+                    .bind("class", schoolClass)
+                    .bind("until", before == null ? LATEST : before.answeredAt())
+                    .bind("item", before == null ? "" : before.item())
+                    .bind("most", most)
+                    .map(
+                        (row, context) ->
+                            new Marked(
+                                row.getString("nickname"),
+                                row.getString("measured"),
+                                row.getBoolean("correct"),
+                                new Place(Moments.read(row, "answered_at"), row.getString("item"))))
+                    .list());
   }
 
   @Override

@@ -8,6 +8,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import withy.core.measurement.LearnerSums;
 import withy.core.measurement.Review;
+import withy.core.measurement.SessionChange;
 import withy.core.response.Response;
 
 /**
@@ -18,16 +19,20 @@ public final class ClassReviews {
   private static final int CLASSES = 50;
 
   private final Responses responses;
+  private final LatestSession latest;
   private final Cache<String, Reviewed> reviews =
       Caffeine.newBuilder().maximumSize(CLASSES).build();
 
-  public ClassReviews(Responses responses) {
+  ClassReviews(Responses responses, Evidence evidence) {
     this.responses = responses;
+    this.latest = new LatestSession(evidence);
   }
 
-  private record Reviewed(Responses.Stand stand, Review review, List<LearnerSums> sums) {
+  private record Reviewed(
+      Responses.Stand stand, Review review, List<LearnerSums> sums, List<SessionChange> changes) {
     Reviewed {
       sums = List.copyOf(sums);
+      changes = List.copyOf(changes);
     }
   }
 
@@ -41,6 +46,11 @@ public final class ClassReviews {
     return reviewed(schoolClass).sums();
   }
 
+  /** What changed in the latest session, by concept. */
+  List<SessionChange> changes(String schoolClass) {
+    return reviewed(schoolClass).changes();
+  }
+
   private Reviewed reviewed(String schoolClass) {
     Responses.Stand stand = responses.stand(schoolClass);
     return reviews.asMap().compute(schoolClass, (id, before) -> renewed(id, stand, before));
@@ -51,7 +61,8 @@ public final class ClassReviews {
       return before;
     }
     List<LearnerSums> sums = responses.sums(id);
-    return new Reviewed(stand, Review.ofSums(sums, sums.size()), sums);
+    List<SessionChange> changes = SessionChange.of(sums, latest.of(id));
+    return new Reviewed(stand, Review.ofSums(sums, sums.size()), sums, changes);
   }
 
   /** The ids of those of a class who have answered anything. */

@@ -27,6 +27,22 @@ public interface Evidence {
   List<Led> led(String schoolClass, String concept, String misconception, int most);
 
   /**
+   * The latest answers of a class, the newest first.
+   *
+   * @param before only those older than this place; null from the newest on
+   * @param most at least 1
+   */
+  List<Marked> latest(String schoolClass, @Nullable Place before, int most);
+
+  /**
+   * An answer and whether it was right.
+   *
+   * @param learner by nickname
+   * @param concept that was measured, by its word
+   */
+  record Marked(String learner, String concept, boolean correct, Place place) {}
+
+  /**
    * An answer that a belief led to.
    *
    * @param item by id

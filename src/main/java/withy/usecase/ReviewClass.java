@@ -11,6 +11,7 @@ import withy.core.measurement.ConfusionTable;
 import withy.core.measurement.LearnerSums;
 import withy.core.measurement.Need;
 import withy.core.measurement.Review;
+import withy.core.measurement.SessionChange;
 import withy.core.measurement.Silence;
 import withy.core.response.Response;
 
@@ -70,6 +71,15 @@ public final class ReviewClass {
   public List<Silence> silence(InstructorCaller instructor, String classId) {
     String id = openClass.of(instructor, classId).id();
     return Silence.of(reviews.of(id), reviews.sums(id), learners.of(id).size());
+  }
+
+  /**
+   * What changed in the latest session of a class, by concept.
+   *
+   * @throws Refused UNKNOWN_CLASS
+   */
+  public List<SessionChange> changes(InstructorCaller instructor, String classId) {
+    return reviews.changes(openClass.of(instructor, classId).id());
   }
 
   /** How much each class of the instructor answered, by its id. */

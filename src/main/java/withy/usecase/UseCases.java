@@ -43,7 +43,7 @@ public record UseCases(
   public static UseCases over(
       Ports ports, Passwords passwords, Clock clock, Secrets secrets, ItemSource source) {
     OpenClass openClass = new OpenClass(ports.classes(), secrets);
-    ClassReviews reviews = new ClassReviews(ports.responses());
+    ClassReviews reviews = new ClassReviews(ports.responses(), ports.evidence());
     ReviewClass reviewClass = new ReviewClass(openClass, ports.learners(), reviews);
     ImportWater importWater = new ImportWater(ports.waters(), ports.waterFiles(), clock, secrets);
     KeepDrillSet keepDrillSet = new KeepDrillSet(ports, clock, secrets);

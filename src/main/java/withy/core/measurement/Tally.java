@@ -13,6 +13,25 @@ public record Tally(int answers, int errors) {
     }
   }
 
+  /**
+   * What is left without a part of it.
+   *
+   * @throws IllegalArgumentException if nothing is, or it is no part
+   */
+  Tally without(Tally part) {
+    return new Tally(answers - part.answers, errors - part.errors);
+  }
+
+  /** With one more answer. */
+  public Tally and(boolean correct) {
+    return new Tally(answers + 1, errors + (correct ? 0 : 1));
+  }
+
+  /** One answer. */
+  public static Tally of(boolean correct) {
+    return new Tally(1, correct ? 0 : 1);
+  }
+
   double rate() {
     return (double) errors / answers;
   }

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param silent who has not answered; null where all have
  * @param hidden what verdicts those could change who have not answered on a concept, a line each
  * @param teach what to teach next; null where nobody has answered
+ * @param changes in the latest session, a line each; none where nobody answered before it
  * @param people of the class who answered, each with a page of their own
  * @param readiness how many are ready by a readiness drill, in one sentence
  * @param ready what it found, of each who began one
@@ -25,6 +26,7 @@ public record ReviewView(
     List<String> hidden,
     @Nullable TeachNext teach,
     List<ConceptRow> concepts,
+    List<String> changes,
     List<Choice> people,
     List<LearnerRows> learners,
     String readiness,

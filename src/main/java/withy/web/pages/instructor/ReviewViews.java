@@ -19,6 +19,7 @@ import withy.core.measurement.LearnerState;
 import withy.core.measurement.Need;
 import withy.core.measurement.PracticalGroup;
 import withy.core.measurement.Review;
+import withy.core.measurement.SessionChange;
 import withy.core.measurement.Silence;
 import withy.usecase.ComposeDrill;
 import withy.usecase.JudgeReadiness.Readiness;
@@ -63,6 +64,7 @@ final class ReviewViews {
       Review review,
       List<String> silent,
       List<Silence> silence,
+      List<SessionChange> changes,
       List<Need> needs,
       Map<String, ClassRate> beginnings,
       Readiness readiness,
@@ -85,6 +87,7 @@ final class ReviewViews {
         new SilenceWords(phrases).said(from.silence()),
         teach(from),
         review.concepts().stream().map(each -> concept(from, each)).toList(),
+        new ChangeSentences(phrases).of(from.changes()),
         people(from),
         learners(from),
         readiness.said(from.readiness()),
