@@ -24,7 +24,7 @@ import withy.core.response.OfferedOption;
 import withy.core.response.Response;
 
 /** Twelve items about the side of lateral marks tell which of two beliefs a learner holds. */
-class NamedBeliefTest {
+class NamedBeliefIT {
   private static final int ITEMS = 12;
   private static final int RUNS = 120;
   private static final Composition SIDES =
