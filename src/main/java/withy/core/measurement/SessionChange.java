@@ -58,7 +58,8 @@ public record SessionChange(String concept, ClassRate before, ClassRate now) {
               });
     }
     List<SessionChange> changes = new ArrayList<>();
-    now.forEach((concept, in) -> changes.add(of(concept, before.get(concept), in)));
+    now.forEach(
+        (concept, in) -> changes.add(of(concept, before.getOrDefault(concept, List.of()), in)));
     return changes;
   }
 
