@@ -47,7 +47,7 @@ public record SessionChange(String concept, ClassRate before, ClassRate now) {
     SortedMap<String, List<Tally>> now = new TreeMap<>();
     for (LearnerSums learner : sums) {
       session
-          .getOrDefault(learner.learner(), Map.of())
+          .getOrDefault(learner.learner(), new TreeMap<>())
           .forEach(
               (concept, in) -> {
                 ConceptSums all = learner.concepts().get(concept);
