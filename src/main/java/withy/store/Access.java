@@ -1,6 +1,8 @@
 package withy.store;
 
 import com.zaxxer.hikari.HikariDataSource;
+import org.jdbi.v3.core.HandleCallback;
+import org.jdbi.v3.core.HandleConsumer;
 import org.jdbi.v3.core.Jdbi;
 
 /**
@@ -28,5 +30,19 @@ record Access(Jdbi reading, Jdbi writing) {
     Moments.registerWith(reading);
     Moments.registerWith(writing);
     return new Access(reading, writing);
+  }
+
+  <T> T read(HandleCallback<T, RuntimeException> query) {
+    return reading.withHandle(query);
+  }
+
+  /** Writes all or nothing. */
+  void write(HandleConsumer<RuntimeException> change) {
+    writing.useTransaction(change);
+  }
+
+  /** As {@link #write}, and tells what came of it. */
+  <T> T writeAndTell(HandleCallback<T, RuntimeException> change) {
+    return writing.inTransaction(change);
   }
 }

@@ -39,15 +39,13 @@ final class AssignmentTable implements Assignments {
 
   @Override
   public void add(Assignment added) {
-    access
-        .writing()
-        .useTransaction(
-            handle -> {
-              insert(handle, added);
-              if (added.room() != null) {
-                insert(handle, added.id(), added.room());
-              }
-            });
+    access.write(
+        handle -> {
+          insert(handle, added);
+          if (added.room() != null) {
+            insert(handle, added.id(), added.room());
+          }
+        });
   }
 
   private void insert(Handle handle, Assignment added) {
@@ -102,43 +100,39 @@ final class AssignmentTable implements Assignments {
 
   @Override
   public void reveal(String id, Instant at) {
-    access
-        .writing()
-        .useHandle(
-            handle ->
-                handle
-                    .createUpdate(
-                        """
+    access.write(
+        handle ->
+            handle
+                .createUpdate(
+                    """
                     UPDATE room_item SET revealed_at = :at
                     WHERE assignment = :id AND revealed_at IS NULL
                     """)
-                    .bind("id", id)
-                    .bind("at", at)
-                    .execute());
+                .bind("id", id)
+                .bind("at", at)
+                .execute());
   }
 
   @Override
   public void revealOthers(Assignment put) {
-    access
-        .writing()
-        .useHandle(
-            handle ->
-                handle
-                    .createUpdate(
-                        """
+    access.write(
+        handle ->
+            handle
+                .createUpdate(
+                    """
                     UPDATE room_item SET revealed_at = :at
                     WHERE revealed_at IS NULL AND assignment <> :id
                       AND assignment IN (SELECT id FROM assignment WHERE school_class = :class)
                     """)
-                    .bind("id", put.id())
-                    .bind("class", put.schoolClass())
-                    .bind("at", put.assignedAt())
-                    .execute());
+                .bind("id", put.id())
+                .bind("class", put.schoolClass())
+                .bind("at", put.assignedAt())
+                .execute());
   }
 
   @Override
   public void extend(String id, String learner, Instant due) {
-    access.writing().useHandle(handle -> TermsTable.extend(handle, id, learner, due));
+    access.write(handle -> TermsTable.extend(handle, id, learner, due));
   }
 
   private static @Nullable String word(@Nullable Term term) {
@@ -148,39 +142,34 @@ final class AssignmentTable implements Assignments {
   @Override
   public Optional<Assignment> find(String id) {
     Optional<Stored> found =
-        access
-            .reading()
-            .withHandle(
-                handle ->
-                    handle
-                        .createQuery(SELECT + " WHERE a.id = :id")
-                        .bind("id", id)
-                        .map(Stored::read)
-                        .findOne());
+        access.read(
+            handle ->
+                handle
+                    .createQuery(SELECT + " WHERE a.id = :id")
+                    .bind("id", id)
+                    .map(Stored::read)
+                    .findOne());
     return found.map(this::whole);
   }
 
   @Override
   public List<Assignment> of(String schoolClass) {
     List<Stored> found =
-        access
-            .reading()
-            .withHandle(
-                handle ->
-                    handle
-                        .createQuery(
-                            SELECT
-                                + " WHERE a.school_class = :class ORDER BY a.assigned_at DESC, a.id")
-                        .bind("class", schoolClass)
-                        .map(Stored::read)
-                        .list());
+        access.read(
+            handle ->
+                handle
+                    .createQuery(
+                        SELECT + " WHERE a.school_class = :class ORDER BY a.assigned_at DESC, a.id")
+                    .bind("class", schoolClass)
+                    .map(Stored::read)
+                    .list());
     return found.stream().map(this::whole).toList();
   }
 
   /** The water is read once the row is, since that may need a connection of its own. */
   private Assignment whole(Stored stored) {
     Assignment dry = stored.assignment();
-    DrillTerms terms = access.reading().withHandle(handle -> TermsTable.whole(handle, dry));
+    DrillTerms terms = access.read(handle -> TermsTable.whole(handle, dry));
     return new Assignment(
         dry.id(),
         dry.schoolClass(),

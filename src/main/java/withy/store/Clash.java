@@ -3,7 +3,6 @@ package withy.store;
 import java.sql.SQLException;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.HandleConsumer;
-import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.statement.UnableToExecuteStatementException;
 
 /** Lets the keys of the database decide who was first, where looking before would be too early. */
@@ -15,19 +14,11 @@ final class Clash {
   private Clash() {}
 
   /** Whether the work was done; false if a unique or a foreign key forbade it. */
-  static boolean free(Jdbi jdbi, HandleConsumer<RuntimeException> work) {
-    try {
-      jdbi.useHandle(work);
-      return true;
-    } catch (UnableToExecuteStatementException e) {
-      if (isClash(e)) {
-        return false;
-      }
-      throw e;
-    }
+  static boolean free(Access access, HandleConsumer<RuntimeException> work) {
+    return access.writeAndTell(handle -> free(handle, work));
   }
 
-  /** As {@link #free(Jdbi, HandleConsumer)}, as a part of a transaction. */
+  /** As {@link #free(Access, HandleConsumer)}, as a part of a transaction. */
   static boolean free(Handle handle, HandleConsumer<RuntimeException> work) {
     try {
       work.useHandle(handle);

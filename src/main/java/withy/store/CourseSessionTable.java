@@ -85,16 +85,14 @@ final class CourseSessionTable {
   /** The days of a course; their waters are read once the rows are. */
   List<PlannedSession> of(String course) {
     List<Row> found =
-        access
-            .reading()
-            .withHandle(
-                handle ->
-                    handle
-                        .createQuery(
-                            "SELECT * FROM course_session WHERE course = :course ORDER BY position")
-                        .bind("course", course)
-                        .map(Row::read)
-                        .list());
+        access.read(
+            handle ->
+                handle
+                    .createQuery(
+                        "SELECT * FROM course_session WHERE course = :course ORDER BY position")
+                    .bind("course", course)
+                    .map(Row::read)
+                    .list());
     return found.stream().map(this::whole).toList();
   }
 

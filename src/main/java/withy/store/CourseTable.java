@@ -38,28 +38,26 @@ final class CourseTable implements Courses {
 
   @Override
   public void keep(Course course) {
-    access
-        .writing()
-        .useTransaction(
-            handle -> {
-              List<String> before = copies(handle, course.id());
-              handle
-                  .createUpdate(
-                      """
+    access.write(
+        handle -> {
+          List<String> before = copies(handle, course.id());
+          handle
+              .createUpdate(
+                  """
                   MERGE INTO course (id, instructor, name, practical) KEY (id)
                   VALUES (:id, :instructor, :name, :practical)
                   """)
-                  .bind("id", course.id())
-                  .bind("instructor", course.instructor())
-                  .bind("name", course.name())
-                  .bind("practical", course.practical())
-                  .execute();
-              removeParts(handle, course.id());
-              insertWaters(handle, course);
-              insertClasses(handle, course);
-              sessions.insert(handle, course);
-              before.forEach(digest -> WaterTable.forget(handle, digest));
-            });
+              .bind("id", course.id())
+              .bind("instructor", course.instructor())
+              .bind("name", course.name())
+              .bind("practical", course.practical())
+              .execute();
+          removeParts(handle, course.id());
+          insertWaters(handle, course);
+          insertClasses(handle, course);
+          sessions.insert(handle, course);
+          before.forEach(digest -> WaterTable.forget(handle, digest));
+        });
   }
 
   /** The copies of waters that a course asks for. */
@@ -136,18 +134,16 @@ final class CourseTable implements Courses {
 
   private List<Course> list(String which, String value) {
     List<Row> found =
-        access
-            .reading()
-            .withHandle(
-                handle ->
-                    handle
-                        .createQuery(
-                            "SELECT * FROM course WHERE "
-                                + which
-                                + " ORDER BY practical DESC, name, id")
-                        .bind("value", value)
-                        .map(Row::read)
-                        .list());
+        access.read(
+            handle ->
+                handle
+                    .createQuery(
+                        "SELECT * FROM course WHERE "
+                            + which
+                            + " ORDER BY practical DESC, name, id")
+                    .bind("value", value)
+                    .map(Row::read)
+                    .list());
     return found.stream().map(this::whole).toList();
   }
 
@@ -178,33 +174,27 @@ final class CourseTable implements Courses {
   }
 
   private List<String> strings(String sql, String id) {
-    return access
-        .reading()
-        .withHandle(handle -> handle.createQuery(sql).bind("id", id).mapTo(String.class).list());
+    return access.read(handle -> handle.createQuery(sql).bind("id", id).mapTo(String.class).list());
   }
 
   @Override
   public void leave(String schoolClass) {
-    access
-        .writing()
-        .useHandle(
-            handle ->
-                handle
-                    .createUpdate("DELETE FROM course_class WHERE school_class = :class")
-                    .bind("class", schoolClass)
-                    .execute());
+    access.write(
+        handle ->
+            handle
+                .createUpdate("DELETE FROM course_class WHERE school_class = :class")
+                .bind("class", schoolClass)
+                .execute());
   }
 
   @Override
   public void remove(String id) {
-    access
-        .writing()
-        .useTransaction(
-            handle -> {
-              List<String> before = copies(handle, id);
-              removeParts(handle, id);
-              handle.createUpdate("DELETE FROM course WHERE id = :id").bind("id", id).execute();
-              before.forEach(digest -> WaterTable.forget(handle, digest));
-            });
+    access.write(
+        handle -> {
+          List<String> before = copies(handle, id);
+          removeParts(handle, id);
+          handle.createUpdate("DELETE FROM course WHERE id = :id").bind("id", id).execute();
+          before.forEach(digest -> WaterTable.forget(handle, digest));
+        });
   }
 }

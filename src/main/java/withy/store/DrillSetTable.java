@@ -45,43 +45,38 @@ final class DrillSetTable implements KeptDrillSets {
 
   @Override
   public void add(KeptDrillSet added) {
-    access
-        .writing()
-        .useTransaction(
-            handle ->
-                handle
-                    .createUpdate(
-                        """
+    access.write(
+        handle ->
+            handle
+                .createUpdate(
+                    """
                     INSERT INTO drill_set (id, instructor, text, water_file, shared, kept_at)
                     VALUES (:id, :instructor, :text, :waterFile, :shared, :keptAt)
                     """)
-                    .bind("id", added.id())
-                    .bind("instructor", added.instructor())
-                    .bind("text", texts.write(added.set()))
-                    .bind("waterFile", texts.water(handle, added.set()))
-                    .bind("shared", added.shared())
-                    .bind("keptAt", added.keptAt())
-                    .execute());
+                .bind("id", added.id())
+                .bind("instructor", added.instructor())
+                .bind("text", texts.write(added.set()))
+                .bind("waterFile", texts.water(handle, added.set()))
+                .bind("shared", added.shared())
+                .bind("keptAt", added.keptAt())
+                .execute());
   }
 
   @Override
   public void change(KeptDrillSet changed) {
-    access
-        .writing()
-        .useHandle(
-            handle ->
-                handle
-                    .createUpdate(
-                        "UPDATE drill_set SET text = :text, shared = :shared WHERE id = :id")
-                    .bind("id", changed.id())
-                    .bind("text", texts.write(changed.set()))
-                    .bind("shared", changed.shared())
-                    .execute());
+    access.write(
+        handle ->
+            handle
+                .createUpdate("UPDATE drill_set SET text = :text, shared = :shared WHERE id = :id")
+                .bind("id", changed.id())
+                .bind("text", texts.write(changed.set()))
+                .bind("shared", changed.shared())
+                .execute());
   }
 
   @Override
   public Optional<KeptDrillSet> find(String id) {
-    Optional<Row> found = access.reading().withHandle(handle -> row(handle, id));
+    Optional<Row> found = access.read(handle -> row(handle, id));
     return found.map(this::whole);
   }
 
@@ -105,15 +100,13 @@ final class DrillSetTable implements KeptDrillSets {
 
   private List<KeptDrillSet> list(String which, String instructor) {
     List<Row> found =
-        access
-            .reading()
-            .withHandle(
-                handle ->
-                    handle
-                        .createQuery("SELECT * FROM drill_set WHERE " + which + NEWEST_FIRST)
-                        .bind("instructor", instructor)
-                        .map(Row::read)
-                        .list());
+        access.read(
+            handle ->
+                handle
+                    .createQuery("SELECT * FROM drill_set WHERE " + which + NEWEST_FIRST)
+                    .bind("instructor", instructor)
+                    .map(Row::read)
+                    .list());
     return found.stream().map(this::whole).toList();
   }
 
@@ -125,26 +118,22 @@ final class DrillSetTable implements KeptDrillSets {
 
   @Override
   public Optional<String> water(String id) {
-    return access
-        .reading()
-        .withHandle(
-            handle ->
-                row(handle, id)
-                    .flatMap(found -> Optional.ofNullable(found.waterFile()))
-                    .map(digest -> WaterTable.text(handle, digest)));
+    return access.read(
+        handle ->
+            row(handle, id)
+                .flatMap(found -> Optional.ofNullable(found.waterFile()))
+                .map(digest -> WaterTable.text(handle, digest)));
   }
 
   @Override
   public void remove(String id) {
-    access
-        .writing()
-        .useTransaction(
-            handle -> {
-              Optional<Row> found = row(handle, id);
-              handle.createUpdate("DELETE FROM drill_set WHERE id = :id").bind("id", id).execute();
-              found
-                  .flatMap(gone -> Optional.ofNullable(gone.waterFile()))
-                  .ifPresent(digest -> WaterTable.forget(handle, digest));
-            });
+    access.write(
+        handle -> {
+          Optional<Row> found = row(handle, id);
+          handle.createUpdate("DELETE FROM drill_set WHERE id = :id").bind("id", id).execute();
+          found
+              .flatMap(gone -> Optional.ofNullable(gone.waterFile()))
+              .ifPresent(digest -> WaterTable.forget(handle, digest));
+        });
   }
 }

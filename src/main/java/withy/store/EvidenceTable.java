@@ -43,27 +43,23 @@ final class EvidenceTable implements Evidence {
   public long count(Behind which) {
     Map<String, Object> bound = new LinkedHashMap<>();
     String where = where(which, bound);
-    return access
-        .reading()
-        .withHandle(
-            handle ->
-                handle
-                    .createQuery("SELECT COUNT(*) FROM response r" + where)
-                    .bindMap(bound)
-                    .mapTo(Long.class)
-                    .one());
+    return access.read(
+        handle ->
+            handle
+                .createQuery("SELECT COUNT(*) FROM response r" + where)
+                .bindMap(bound)
+                .mapTo(Long.class)
+                .one());
   }
 
   /** The index of a class, walked from its end, and no further than one page. */
   @Override
   public List<Marked> latest(String schoolClass, @Nullable Place before, int most) {
-    return access
-        .reading()
-        .withHandle(
-            handle ->
-                handle
-                    .createQuery(
-                        """
+    return access.read(
+        handle ->
+            handle
+                .createQuery(
+                    """
                         SELECT l.nickname, r.measured, r.correct, r.answered_at, r.item FROM (
                           SELECT learner, measured, correct, answered_at, item FROM response
                           WHERE school_class = :class AND answered_at <= :until
@@ -73,18 +69,18 @@ final class EvidenceTable implements Evidence {
                         JOIN learner l ON l.id = r.learner
                         ORDER BY r.answered_at DESC, r.item DESC
                         """)
-                    .bind("class", schoolClass)
-                    .bind("until", before == null ? LATEST : before.answeredAt())
-                    .bind("item", before == null ? "" : before.item())
-                    .bind("most", most)
-                    .map(
-                        (row, context) ->
-                            new Marked(
-                                row.getString("nickname"),
-                                row.getString("measured"),
-                                row.getBoolean("correct"),
-                                new Place(Moments.read(row, "answered_at"), row.getString("item"))))
-                    .list());
+                .bind("class", schoolClass)
+                .bind("until", before == null ? LATEST : before.answeredAt())
+                .bind("item", before == null ? "" : before.item())
+                .bind("most", most)
+                .map(
+                    (row, context) ->
+                        new Marked(
+                            row.getString("nickname"),
+                            row.getString("measured"),
+                            row.getBoolean("correct"),
+                            new Place(Moments.read(row, "answered_at"), row.getString("item"))))
+                .list());
   }
 
   @Override
@@ -92,34 +88,30 @@ final class EvidenceTable implements Evidence {
     Map<String, Object> bound = new LinkedHashMap<>();
     String query = newest(which, before, bound);
     bound.put("most", most);
-    return access
-        .reading()
-        .withHandle(
-            handle -> handle.createQuery(query).bindMap(bound).map(ResponseRow::read).list());
+    return access.read(
+        handle -> handle.createQuery(query).bindMap(bound).map(ResponseRow::read).list());
   }
 
   @Override
   public List<Led> led(String schoolClass, String concept, String misconception, int most) {
-    return access
-        .reading()
-        .withHandle(
-            handle ->
-                handle
-                    .createQuery(LED)
-                    .bind("class", schoolClass)
-                    .bind("concept", concept)
-                    .bind("misconception", misconception)
-                    .bind("most", most)
-                    .map(
-                        (row, context) ->
-                            new Led(
-                                row.getString("item"),
-                                row.getString("learner"),
-                                row.getString("form"),
-                                row.getString("answer_key"),
-                                row.getLong("seed"),
-                                row.getInt("item_index")))
-                    .list());
+    return access.read(
+        handle ->
+            handle
+                .createQuery(LED)
+                .bind("class", schoolClass)
+                .bind("concept", concept)
+                .bind("misconception", misconception)
+                .bind("most", most)
+                .map(
+                    (row, context) ->
+                        new Led(
+                            row.getString("item"),
+                            row.getString("learner"),
+                            row.getString("form"),
+                            row.getString("answer_key"),
+                            row.getLong("seed"),
+                            row.getInt("item_index")))
+                .list());
   }
 
   private static String newest(Behind which, @Nullable Place before, Map<String, Object> bound) {

@@ -19,17 +19,14 @@ final class InstructorTable implements Instructors {
 
   @Override
   public boolean isEmpty() {
-    return access
-        .reading()
-        .withHandle(
-            handle ->
-                handle.createQuery("SELECT COUNT(*) FROM instructor").mapTo(Integer.class).one()
-                    == 0);
+    return access.read(
+        handle ->
+            handle.createQuery("SELECT COUNT(*) FROM instructor").mapTo(Integer.class).one() == 0);
   }
 
   @Override
   public boolean addFirst(InstructorAccount account, String folded) {
-    return access.writing().inTransaction(handle -> addFirst(handle, account, folded));
+    return access.writeAndTell(handle -> addFirst(handle, account, folded));
   }
 
   private static boolean addFirst(Handle handle, InstructorAccount account, String folded) {
@@ -71,14 +68,12 @@ final class InstructorTable implements Instructors {
 
   @Override
   public List<InstructorAccount> all() {
-    return access
-        .reading()
-        .withHandle(
-            handle ->
-                handle
-                    .createQuery("SELECT id, name, password_hash FROM instructor ORDER BY folded")
-                    .map(InstructorTable::read)
-                    .list());
+    return access.read(
+        handle ->
+            handle
+                .createQuery("SELECT id, name, password_hash FROM instructor ORDER BY folded")
+                .map(InstructorTable::read)
+                .list());
   }
 
   private static InstructorAccount read(ResultSet row, StatementContext context)
@@ -89,28 +84,24 @@ final class InstructorTable implements Instructors {
 
   @Override
   public Optional<InstructorAccount> byName(String folded) {
-    return access
-        .reading()
-        .withHandle(
-            handle ->
-                handle
-                    .createQuery(
-                        "SELECT id, name, password_hash FROM instructor WHERE folded = :folded")
-                    .bind("folded", folded)
-                    .map(InstructorTable::read)
-                    .findOne());
+    return access.read(
+        handle ->
+            handle
+                .createQuery(
+                    "SELECT id, name, password_hash FROM instructor WHERE folded = :folded")
+                .bind("folded", folded)
+                .map(InstructorTable::read)
+                .findOne());
   }
 
   @Override
   public void changePassword(String id, String passwordHash) {
-    access
-        .writing()
-        .useHandle(
-            handle ->
-                handle
-                    .createUpdate("UPDATE instructor SET password_hash = :hash WHERE id = :id")
-                    .bind("hash", passwordHash)
-                    .bind("id", id)
-                    .execute());
+    access.write(
+        handle ->
+            handle
+                .createUpdate("UPDATE instructor SET password_hash = :hash WHERE id = :id")
+                .bind("hash", passwordHash)
+                .bind("id", id)
+                .execute());
   }
 }

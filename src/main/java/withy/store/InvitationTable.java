@@ -21,52 +21,46 @@ final class InvitationTable implements Invitations {
 
   @Override
   public void add(Invitation added, String digest) {
-    access
-        .writing()
-        .useHandle(
-            handle ->
-                handle
-                    .createUpdate(
-                        """
+    access.write(
+        handle ->
+            handle
+                .createUpdate(
+                    """
                     INSERT INTO invitation (id, digest, instructor, made_at, expires_at)
                     VALUES (:id, :digest, :instructor, :madeAt, :expiresAt)
                     """)
-                    .bind("id", added.id())
-                    .bind("digest", digest)
-                    .bind("instructor", added.instructor())
-                    .bind("madeAt", added.madeAt())
-                    .bind("expiresAt", added.expiresAt())
-                    .execute());
+                .bind("id", added.id())
+                .bind("digest", digest)
+                .bind("instructor", added.instructor())
+                .bind("madeAt", added.madeAt())
+                .bind("expiresAt", added.expiresAt())
+                .execute());
   }
 
   @Override
   public Optional<Invitation> byCode(String digest) {
-    return access
-        .reading()
-        .withHandle(
-            handle ->
-                handle
-                    .createQuery("SELECT * FROM invitation WHERE digest = :digest")
-                    .bind("digest", digest)
-                    .map(InvitationTable::read)
-                    .findOne());
+    return access.read(
+        handle ->
+            handle
+                .createQuery("SELECT * FROM invitation WHERE digest = :digest")
+                .bind("digest", digest)
+                .map(InvitationTable::read)
+                .findOne());
   }
 
   @Override
   public List<Invitation> of(String instructor) {
-    return access
-        .reading()
-        .withHandle(
-            handle ->
-                handle
-                    .createQuery(
-                        """
+    return access.read(
+        handle ->
+            handle
+                .createQuery(
+                    """
                     SELECT * FROM invitation WHERE instructor = :instructor
                     ORDER BY made_at DESC, id
                     """)
-                    .bind("instructor", instructor)
-                    .map(InvitationTable::read)
-                    .list());
+                .bind("instructor", instructor)
+                .map(InvitationTable::read)
+                .list());
   }
 
   private static Invitation read(ResultSet row, StatementContext context) throws SQLException {
@@ -79,7 +73,7 @@ final class InvitationTable implements Invitations {
 
   @Override
   public void remove(String id) {
-    access.writing().useHandle(handle -> removed(handle, id));
+    access.write(handle -> removed(handle, id));
   }
 
   private static boolean removed(Handle handle, String id) {
@@ -89,30 +83,26 @@ final class InvitationTable implements Invitations {
 
   @Override
   public void removeExpired(Instant at) {
-    access
-        .writing()
-        .useHandle(
-            handle ->
-                handle
-                    .createUpdate("DELETE FROM invitation WHERE expires_at <= :at")
-                    .bind("at", at)
-                    .execute());
+    access.write(
+        handle ->
+            handle
+                .createUpdate("DELETE FROM invitation WHERE expires_at <= :at")
+                .bind("at", at)
+                .execute());
   }
 
   @Override
   public Outcome take(Invitation invitation, InstructorAccount account, String folded) {
-    return access
-        .writing()
-        .inTransaction(
-            handle -> {
-              if (!removed(handle, invitation.id())) {
-                return Outcome.GONE;
-              }
-              if (Clash.free(handle, each -> InstructorTable.insert(each, account, folded))) {
-                return Outcome.JOINED;
-              }
-              handle.rollback();
-              return Outcome.NAME_TAKEN;
-            });
+    return access.writeAndTell(
+        handle -> {
+          if (!removed(handle, invitation.id())) {
+            return Outcome.GONE;
+          }
+          if (Clash.free(handle, each -> InstructorTable.insert(each, account, folded))) {
+            return Outcome.JOINED;
+          }
+          handle.rollback();
+          return Outcome.NAME_TAKEN;
+        });
   }
 }

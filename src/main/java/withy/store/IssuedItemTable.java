@@ -26,7 +26,7 @@ final class IssuedItemTable implements IssuedItems {
   @Override
   public Issue add(Issue issue) {
     for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
-      if (Clash.free(access.writing(), handle -> insert(handle, issue))) {
+      if (Clash.free(access, handle -> insert(handle, issue))) {
         return issue;
       }
       Optional<Issue> first = at(issue.learner(), issue.assignment(), issue.position());
@@ -61,79 +61,71 @@ final class IssuedItemTable implements IssuedItems {
   }
 
   private Optional<Issue> at(String learner, String assignment, int position) {
-    return access
-        .reading()
-        .withHandle(
-            handle ->
-                handle
-                    .createQuery(
-                        """
+    return access.read(
+        handle ->
+            handle
+                .createQuery(
+                    """
                     SELECT * FROM issued_item WHERE learner = :learner
                     AND assignment = :assignment AND position = :position
                     """)
-                    .bind("learner", learner)
-                    .bind("assignment", assignment)
-                    .bind("position", position)
-                    .map(IssuedItemTable::read)
-                    .findOne());
+                .bind("learner", learner)
+                .bind("assignment", assignment)
+                .bind("position", position)
+                .map(IssuedItemTable::read)
+                .findOne());
   }
 
   @Override
   public Optional<Issue> find(String id) {
-    return access
-        .reading()
-        .withHandle(
-            handle ->
-                handle
-                    .createQuery("SELECT * FROM issued_item WHERE id = :id")
-                    .bind("id", id)
-                    .map(IssuedItemTable::read)
-                    .findOne());
+    return access.read(
+        handle ->
+            handle
+                .createQuery("SELECT * FROM issued_item WHERE id = :id")
+                .bind("id", id)
+                .map(IssuedItemTable::read)
+                .findOne());
   }
 
   @Override
   public Optional<Issue> open(String learner, String assignment) {
-    return access
-        .reading()
-        .withHandle(
-            handle ->
-                handle
-                    .createQuery(
-                        """
+    return access.read(
+        handle ->
+            handle
+                .createQuery(
+                    """
                     SELECT * FROM issued_item i
                     WHERE i.learner = :learner AND i.assignment = :assignment
                     AND NOT EXISTS (SELECT 1 FROM response r WHERE r.item = i.id)
                     ORDER BY i.position LIMIT 1
                     """)
-                    .bind("learner", learner)
-                    .bind("assignment", assignment)
-                    .map(IssuedItemTable::read)
-                    .findOne());
+                .bind("learner", learner)
+                .bind("assignment", assignment)
+                .map(IssuedItemTable::read)
+                .findOne());
   }
 
   /** A response stored at the same moment keeps its item by the foreign key. */
   @Override
   public List<Concept> concepts(String learner, String assignment) {
-    return access
-        .reading()
-        .withHandle(
-            handle ->
-                handle
-                    .createQuery(
-                        """
+    return access.read(
+        handle ->
+            handle
+                .createQuery(
+                    """
                     SELECT concept FROM issued_item
                     WHERE learner = :learner AND assignment = :assignment ORDER BY position
                     """)
-                    .bind("learner", learner)
-                    .bind("assignment", assignment)
-                    .map((row, context) -> Term.parse(Concept.class, row.getString("concept")))
-                    .list());
+                .bind("learner", learner)
+                .bind("assignment", assignment)
+                .map((row, context) -> Term.parse(Concept.class, row.getString("concept")))
+                .list());
   }
 
   @Override
   public void withdraw(String id) {
     Clash.free(
-        access.writing(),
+        access,
         handle ->
             handle
                 .createUpdate(

@@ -19,19 +19,17 @@ final class LearnerTable implements Learners {
 
   @Override
   public Added add(Learner learner, String folded, String returnDigest, int most) {
-    return access
-        .writing()
-        .inTransaction(
-            handle -> {
-              if (count(handle, learner.schoolClass()) >= most) {
-                return Added.CLASS_FULL;
-              }
-              if (!Clash.free(handle, free -> insert(free, learner, folded, returnDigest))) {
-                return Added.NICKNAME_TAKEN;
-              }
-              SumsTable.begin(handle, learner);
-              return Added.ADDED;
-            });
+    return access.writeAndTell(
+        handle -> {
+          if (count(handle, learner.schoolClass()) >= most) {
+            return Added.CLASS_FULL;
+          }
+          if (!Clash.free(handle, free -> insert(free, learner, folded, returnDigest))) {
+            return Added.NICKNAME_TAKEN;
+          }
+          SumsTable.begin(handle, learner);
+          return Added.ADDED;
+        });
   }
 
   /**
@@ -62,42 +60,35 @@ final class LearnerTable implements Learners {
 
   @Override
   public Optional<Learner> find(String id) {
-    return access
-        .reading()
-        .withHandle(
-            handle ->
-                handle
-                    .createQuery("SELECT * FROM learner WHERE id = :id")
-                    .bind("id", id)
-                    .map(LearnerTable::read)
-                    .findOne());
+    return access.read(
+        handle ->
+            handle
+                .createQuery("SELECT * FROM learner WHERE id = :id")
+                .bind("id", id)
+                .map(LearnerTable::read)
+                .findOne());
   }
 
   @Override
   public Optional<Learner> byReturnCode(String returnDigest) {
-    return access
-        .reading()
-        .withHandle(
-            handle ->
-                handle
-                    .createQuery("SELECT * FROM learner WHERE return_digest = :digest")
-                    .bind("digest", returnDigest)
-                    .map(LearnerTable::read)
-                    .findOne());
+    return access.read(
+        handle ->
+            handle
+                .createQuery("SELECT * FROM learner WHERE return_digest = :digest")
+                .bind("digest", returnDigest)
+                .map(LearnerTable::read)
+                .findOne());
   }
 
   @Override
   public List<Learner> of(String schoolClass) {
-    return access
-        .reading()
-        .withHandle(
-            handle ->
-                handle
-                    .createQuery(
-                        "SELECT * FROM learner WHERE school_class = :class ORDER BY folded")
-                    .bind("class", schoolClass)
-                    .map(LearnerTable::read)
-                    .list());
+    return access.read(
+        handle ->
+            handle
+                .createQuery("SELECT * FROM learner WHERE school_class = :class ORDER BY folded")
+                .bind("class", schoolClass)
+                .map(LearnerTable::read)
+                .list());
   }
 
   private static Learner read(ResultSet row, StatementContext context) throws SQLException {

@@ -24,16 +24,14 @@ final class ResponseTable implements Responses {
 
   @Override
   public boolean add(StoredResponse response) {
-    return access
-        .writing()
-        .inTransaction(
-            handle -> {
-              if (!Clash.free(handle, free -> insert(free, response))) {
-                return false;
-              }
-              SumsTable.add(handle, response);
-              return true;
-            });
+    return access.writeAndTell(
+        handle -> {
+          if (!Clash.free(handle, free -> insert(free, response))) {
+            return false;
+          }
+          SumsTable.add(handle, response);
+          return true;
+        });
   }
 
   private static void insert(Handle handle, StoredResponse stored) {
@@ -67,192 +65,169 @@ final class ResponseTable implements Responses {
 
   @Override
   public Optional<StoredResponse> ofItem(String item) {
-    return access
-        .reading()
-        .withHandle(
-            handle ->
-                handle
-                    .createQuery(ResponseRow.SELECT + " WHERE r.item = :item")
-                    .bind("item", item)
-                    .map(ResponseRow::read)
-                    .findOne());
+    return access.read(
+        handle ->
+            handle
+                .createQuery(ResponseRow.SELECT + " WHERE r.item = :item")
+                .bind("item", item)
+                .map(ResponseRow::read)
+                .findOne());
   }
 
   @Override
   public Optional<StoredResponse> byId(String learner, UUID id) {
-    return access
-        .reading()
-        .withHandle(
-            handle ->
-                handle
-                    .createQuery(
-                        ResponseRow.SELECT + " WHERE r.learner = :learner AND client_id = :id")
-                    .bind("learner", learner)
-                    .bind("id", id)
-                    .map(ResponseRow::read)
-                    .findOne());
+    return access.read(
+        handle ->
+            handle
+                .createQuery(ResponseRow.SELECT + " WHERE r.learner = :learner AND client_id = :id")
+                .bind("learner", learner)
+                .bind("id", id)
+                .map(ResponseRow::read)
+                .findOne());
   }
 
   @Override
   public int answered(String learner, String assignment) {
-    return access
-        .reading()
-        .withHandle(
-            handle ->
-                handle
-                    .createQuery(
-                        """
+    return access.read(
+        handle ->
+            handle
+                .createQuery(
+                    """
                     SELECT COUNT(*) FROM response
                     WHERE assignment = :assignment AND learner = :learner
                     """)
-                    .bind("assignment", assignment)
-                    .bind("learner", learner)
-                    .mapTo(Integer.class)
-                    .one());
+                .bind("assignment", assignment)
+                .bind("learner", learner)
+                .mapTo(Integer.class)
+                .one());
   }
 
   @Override
   public Map<String, Count> counts(String assignment) {
     Map<String, Count> counts = new LinkedHashMap<>();
-    access
-        .reading()
-        .useHandle(
-            handle ->
-                handle
-                    .createQuery(
-                        """
+    access.read(
+        handle ->
+            handle
+                .createQuery(
+                    """
                     SELECT learner, COUNT(*) AS answered, MAX(answered_at) AS last_answered
                     FROM response WHERE assignment = :assignment GROUP BY learner ORDER BY learner
                     """)
-                    .bind("assignment", assignment)
-                    .map(
-                        (row, context) ->
-                            counts.put(
-                                row.getString("learner"),
-                                new Count(
-                                    row.getInt("answered"), Moments.read(row, "last_answered"))))
-                    .list());
+                .bind("assignment", assignment)
+                .map(
+                    (row, context) ->
+                        counts.put(
+                            row.getString("learner"),
+                            new Count(row.getInt("answered"), Moments.read(row, "last_answered"))))
+                .list());
     return counts;
   }
 
   @Override
   public List<StoredResponse> ofClass(String schoolClass) {
-    return access
-        .reading()
-        .withHandle(
-            handle ->
-                handle
-                    .createQuery(
-                        ResponseRow.SELECT
-                            + " WHERE r.school_class = :class ORDER BY r.answered_at, r.item")
-                    .bind("class", schoolClass)
-                    .map(ResponseRow::read)
-                    .list());
+    return access.read(
+        handle ->
+            handle
+                .createQuery(
+                    ResponseRow.SELECT
+                        + " WHERE r.school_class = :class ORDER BY r.answered_at, r.item")
+                .bind("class", schoolClass)
+                .map(ResponseRow::read)
+                .list());
   }
 
   @Override
   public List<Response> of(String learner, String assignment) {
-    return access
-        .reading()
-        .withHandle(
-            handle ->
-                handle
-                    .createQuery(
-                        ResponseRow.SELECT
-                            + """
+    return access.read(
+        handle ->
+            handle
+                .createQuery(
+                    ResponseRow.SELECT
+                        + """
                          WHERE r.assignment = :assignment AND r.learner = :learner
                         ORDER BY r.answered_at, r.item
                         """)
-                    .bind("assignment", assignment)
-                    .bind("learner", learner)
-                    .map(ResponseRow::read)
-                    .map(StoredResponse::response)
-                    .list());
+                .bind("assignment", assignment)
+                .bind("learner", learner)
+                .map(ResponseRow::read)
+                .map(StoredResponse::response)
+                .list());
   }
 
   @Override
   public List<Response> before(Issue issue) {
-    return access
-        .reading()
-        .withHandle(
-            handle ->
-                handle
-                    .createQuery(
-                        ResponseRow.SELECT
-                            + """
-                         JOIN issued_item i ON i.id = r.item
-                        WHERE r.learner = :learner AND i.concept = :concept
+    return access.read(
+        handle ->
+            handle
+                .createQuery(
+                    ResponseRow.SELECT
+                        + """
+                         WHERE r.learner = :learner AND r.measured = :concept
                         AND r.answered_at <= :issued AND r.item <> :item
                         ORDER BY r.answered_at, r.item
                         """)
-                    .bind("learner", issue.learner())
-                    .bind("concept", issue.concept().id())
-                    .bind("issued", issue.issuedAt())
-                    .bind("item", issue.id())
-                    .map(ResponseRow::read)
-                    .map(StoredResponse::response)
-                    .list());
+                .bind("learner", issue.learner())
+                .bind("concept", issue.concept().id())
+                .bind("issued", issue.issuedAt())
+                .bind("item", issue.id())
+                .map(ResponseRow::read)
+                .map(StoredResponse::response)
+                .list());
   }
 
   @Override
   public List<Chosen> chosen(String assignment) {
-    return access
-        .reading()
-        .withHandle(
-            handle ->
-                handle
-                    .createQuery(
-                        """
+    return access.read(
+        handle ->
+            handle
+                .createQuery(
+                    """
                     SELECT chosen, COUNT(*) AS times FROM response
                     WHERE assignment = :assignment GROUP BY chosen ORDER BY chosen
                     """)
-                    .bind("assignment", assignment)
-                    .map((row, context) -> new Chosen(row.getString("chosen"), row.getInt("times")))
-                    .list());
+                .bind("assignment", assignment)
+                .map((row, context) -> new Chosen(row.getString("chosen"), row.getInt("times")))
+                .list());
   }
 
   @Override
   public Set<String> heard(String schoolClass) {
-    return access
-        .reading()
-        .withHandle(
-            handle ->
-                new LinkedHashSet<>(
-                    handle
-                        .createQuery(
-                            """
+    return access.read(
+        handle ->
+            new LinkedHashSet<>(
+                handle
+                    .createQuery(
+                        """
                         SELECT learner FROM learner_sums
                         WHERE school_class = :class AND answers > 0 ORDER BY learner
                         """)
-                        .bind("class", schoolClass)
-                        .mapTo(String.class)
-                        .list()));
+                    .bind("class", schoolClass)
+                    .mapTo(String.class)
+                    .list()));
   }
 
   @Override
   public Map<String, Overview> overview(String instructor) {
-    return access.reading().withHandle(handle -> SumsTable.overview(handle, instructor));
+    return access.read(handle -> SumsTable.overview(handle, instructor));
   }
 
   @Override
   public List<Response> atPosition(String assignment, int position) {
-    return access
-        .reading()
-        .withHandle(
-            handle ->
-                handle
-                    .createQuery(
-                        ResponseRow.SELECT
-                            + """
+    return access.read(
+        handle ->
+            handle
+                .createQuery(
+                    ResponseRow.SELECT
+                        + """
                          JOIN issued_item i ON i.id = r.item
                         WHERE r.assignment = :assignment AND i.position = :position
                         ORDER BY r.answered_at, r.item
                         """)
-                    .bind("assignment", assignment)
-                    .bind("position", position)
-                    .map(ResponseRow::read)
-                    .map(StoredResponse::response)
-                    .list());
+                .bind("assignment", assignment)
+                .bind("position", position)
+                .map(ResponseRow::read)
+                .map(StoredResponse::response)
+                .list());
   }
 
   @Override
@@ -273,22 +248,19 @@ final class ResponseTable implements Responses {
   /** The learners of a class are few, so this does not depend on how much they answered. */
   @Override
   public Stand stand(String schoolClass) {
-    return access
-        .reading()
-        .withHandle(
-            handle ->
-                handle
-                    .createQuery(
-                        """
+    return access.read(
+        handle ->
+            handle
+                .createQuery(
+                    """
                     SELECT COALESCE(SUM(answers), 0) AS responses, MAX(last_answered) AS last_answered
                     FROM learner_sums WHERE school_class = :class
                     """)
-                    .bind("class", schoolClass)
-                    .map(
-                        (row, context) ->
-                            new Stand(
-                                row.getLong("responses"),
-                                Moments.readOptional(row, "last_answered")))
-                    .one());
+                .bind("class", schoolClass)
+                .map(
+                    (row, context) ->
+                        new Stand(
+                            row.getLong("responses"), Moments.readOptional(row, "last_answered")))
+                .one());
   }
 }

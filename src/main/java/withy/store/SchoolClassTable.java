@@ -19,18 +19,16 @@ final class SchoolClassTable implements SchoolClasses {
 
   @Override
   public boolean isEmpty() {
-    return access
-        .reading()
-        .withHandle(
-            handle ->
-                handle.createQuery("SELECT COUNT(*) FROM school_class").mapTo(Integer.class).one()
-                    == 0);
+    return access.read(
+        handle ->
+            handle.createQuery("SELECT COUNT(*) FROM school_class").mapTo(Integer.class).one()
+                == 0);
   }
 
   @Override
   public boolean add(SchoolClass added) {
     return Clash.free(
-        access.writing(),
+        access,
         handle ->
             handle
                 .createUpdate(
@@ -48,55 +46,47 @@ final class SchoolClassTable implements SchoolClasses {
 
   @Override
   public Optional<SchoolClass> find(String id) {
-    return access
-        .reading()
-        .withHandle(
-            handle ->
-                handle
-                    .createQuery("SELECT * FROM school_class WHERE id = :id")
-                    .bind("id", id)
-                    .map(SchoolClassTable::read)
-                    .findOne());
+    return access.read(
+        handle ->
+            handle
+                .createQuery("SELECT * FROM school_class WHERE id = :id")
+                .bind("id", id)
+                .map(SchoolClassTable::read)
+                .findOne());
   }
 
   @Override
   public Optional<SchoolClass> byCode(String code) {
-    return access
-        .reading()
-        .withHandle(
-            handle ->
-                handle
-                    .createQuery("SELECT * FROM school_class WHERE code = :code")
-                    .bind("code", code)
-                    .map(SchoolClassTable::read)
-                    .findOne());
+    return access.read(
+        handle ->
+            handle
+                .createQuery("SELECT * FROM school_class WHERE code = :code")
+                .bind("code", code)
+                .map(SchoolClassTable::read)
+                .findOne());
   }
 
   @Override
   public List<SchoolClass> of(String instructor) {
-    return access
-        .reading()
-        .withHandle(
-            handle ->
-                handle
-                    .createQuery(
-                        "SELECT * FROM school_class WHERE instructor = :instructor ORDER BY name, id")
-                    .bind("instructor", instructor)
-                    .map(SchoolClassTable::read)
-                    .list());
+    return access.read(
+        handle ->
+            handle
+                .createQuery(
+                    "SELECT * FROM school_class WHERE instructor = :instructor ORDER BY name, id")
+                .bind("instructor", instructor)
+                .map(SchoolClassTable::read)
+                .list());
   }
 
   @Override
   public void handOver(String id, String instructor) {
-    access
-        .writing()
-        .useHandle(
-            handle ->
-                handle
-                    .createUpdate("UPDATE school_class SET instructor = :instructor WHERE id = :id")
-                    .bind("id", id)
-                    .bind("instructor", instructor)
-                    .execute());
+    access.write(
+        handle ->
+            handle
+                .createUpdate("UPDATE school_class SET instructor = :instructor WHERE id = :id")
+                .bind("id", id)
+                .bind("instructor", instructor)
+                .execute());
   }
 
   private static SchoolClass read(ResultSet row, StatementContext context) throws SQLException {

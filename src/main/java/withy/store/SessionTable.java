@@ -22,33 +22,29 @@ final class SessionTable implements Sessions {
   @Override
   public void add(SessionRecord session) {
     Caller caller = session.caller();
-    access
-        .writing()
-        .useHandle(
-            handle ->
-                handle
-                    .createUpdate(
-                        """
+    access.write(
+        handle ->
+            handle
+                .createUpdate(
+                    """
                     INSERT INTO open_session (digest, instructor, learner, opened_at, used_at)
                     VALUES (:digest, :instructor, :learner, :openedAt, :usedAt)
                     """)
-                    .bind("digest", session.digest())
-                    .bind("instructor", caller instanceof InstructorCaller ? caller.id() : null)
-                    .bind("learner", caller instanceof LearnerCaller ? caller.id() : null)
-                    .bind("openedAt", session.openedAt())
-                    .bind("usedAt", session.usedAt())
-                    .execute());
+                .bind("digest", session.digest())
+                .bind("instructor", caller instanceof InstructorCaller ? caller.id() : null)
+                .bind("learner", caller instanceof LearnerCaller ? caller.id() : null)
+                .bind("openedAt", session.openedAt())
+                .bind("usedAt", session.usedAt())
+                .execute());
   }
 
   @Override
   public Optional<SessionRecord> find(String digest) {
-    return access
-        .reading()
-        .withHandle(
-            handle ->
-                handle
-                    .createQuery(
-                        """
+    return access.read(
+        handle ->
+            handle
+                .createQuery(
+                    """
                     SELECT s.digest, s.opened_at, s.used_at, s.instructor, i.name,
                       s.learner, l.nickname, l.school_class
                     FROM open_session s
@@ -56,9 +52,9 @@ final class SessionTable implements Sessions {
                     LEFT JOIN learner l ON l.id = s.learner
                     WHERE s.digest = :digest
                     """)
-                    .bind("digest", digest)
-                    .map(SessionTable::read)
-                    .findOne());
+                .bind("digest", digest)
+                .map(SessionTable::read)
+                .findOne());
   }
 
   private static SessionRecord read(ResultSet row, StatementContext context) throws SQLException {
@@ -79,44 +75,38 @@ final class SessionTable implements Sessions {
 
   @Override
   public void use(String digest, Instant when) {
-    access
-        .writing()
-        .useHandle(
-            handle ->
-                handle
-                    .createUpdate("UPDATE open_session SET used_at = :when WHERE digest = :digest")
-                    .bind("when", when)
-                    .bind("digest", digest)
-                    .execute());
+    access.write(
+        handle ->
+            handle
+                .createUpdate("UPDATE open_session SET used_at = :when WHERE digest = :digest")
+                .bind("when", when)
+                .bind("digest", digest)
+                .execute());
   }
 
   @Override
   public void remove(String digest) {
-    access
-        .writing()
-        .useHandle(
-            handle ->
-                handle
-                    .createUpdate("DELETE FROM open_session WHERE digest = :digest")
-                    .bind("digest", digest)
-                    .execute());
+    access.write(
+        handle ->
+            handle
+                .createUpdate("DELETE FROM open_session WHERE digest = :digest")
+                .bind("digest", digest)
+                .execute());
   }
 
   @Override
   public void removeUnused(Instant instructorsBefore, Instant learnersBefore) {
-    access
-        .writing()
-        .useHandle(
-            handle ->
-                handle
-                    .createUpdate(
-                        """
+    access.write(
+        handle ->
+            handle
+                .createUpdate(
+                    """
                     DELETE FROM open_session
                     WHERE instructor IS NOT NULL AND used_at < :instructors
                     OR learner IS NOT NULL AND used_at < :learners
                     """)
-                    .bind("instructors", instructorsBefore)
-                    .bind("learners", learnersBefore)
-                    .execute());
+                .bind("instructors", instructorsBefore)
+                .bind("learners", learnersBefore)
+                .execute());
   }
 }

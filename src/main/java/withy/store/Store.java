@@ -97,9 +97,7 @@ public final class Store implements AutoCloseable {
   /** Whether the database answers. */
   public boolean isAlive() {
     try {
-      return access
-          .reading()
-          .withHandle(handle -> handle.createQuery("SELECT 1").mapTo(Integer.class).one() == 1);
+      return access.read(handle -> handle.createQuery("SELECT 1").mapTo(Integer.class).one() == 1);
     } catch (JdbiException e) {
       return false;
     }

@@ -124,29 +124,24 @@ final class SumsTable {
 
   /** The sums of a learner. */
   static Optional<LearnerSums> of(Access access, String learner) {
-    return access
-        .reading()
-        .withHandle(handle -> row(handle, learner))
-        .map(row -> current(access, row));
+    return access.read(handle -> row(handle, learner)).map(row -> current(access, row));
   }
 
   /** The sums of those of a class who answered, by nickname. */
   static List<LearnerSums> ofClass(Access access, String schoolClass) {
     List<Row> rows =
-        access
-            .reading()
-            .withHandle(
-                handle ->
-                    handle
-                        .createQuery(
-                            SELECT
-                                + """
+        access.read(
+            handle ->
+                handle
+                    .createQuery(
+                        SELECT
+                            + """
                                  WHERE s.school_class = :class AND s.answers > 0
                                 ORDER BY l.nickname, l.id
                                 """)
-                        .bind("class", schoolClass)
-                        .map(Row::read)
-                        .list());
+                    .bind("class", schoolClass)
+                    .map(Row::read)
+                    .list());
     return rows.stream().map(row -> current(access, row)).toList();
   }
 
@@ -177,31 +172,27 @@ final class SumsTable {
   /** The sums of those who answered last, at most so many. */
   static List<LearnerSums> latest(Access access, int most) {
     List<Row> rows =
-        access
-            .reading()
-            .withHandle(
-                handle ->
-                    handle
-                        .createQuery(
-                            SELECT
-                                + """
+        access.read(
+            handle ->
+                handle
+                    .createQuery(
+                        SELECT
+                            + """
                                  WHERE s.learner IN (
                                   SELECT learner FROM learner_sums WHERE last_answered IS NOT NULL
                                   ORDER BY last_answered DESC, learner
                                   FETCH FIRST :most ROWS ONLY)
                                 ORDER BY s.last_answered DESC, s.learner
                                 """)
-                        .bind("most", most)
-                        .map(Row::read)
-                        .list());
+                    .bind("most", most)
+                    .map(Row::read)
+                    .list());
     return rows.stream().map(row -> current(access, row)).toList();
   }
 
   /** Those of another program's format are counted anew and kept. */
   private static LearnerSums current(Access access, Row row) {
-    return row.isCurrent()
-        ? row.sums()
-        : access.writing().inTransaction(handle -> renewed(handle, row));
+    return row.isCurrent() ? row.sums() : access.writeAndTell(handle -> renewed(handle, row));
   }
 
   private static LearnerSums renewed(Handle handle, Row row) {

@@ -17,30 +17,27 @@ final class TurnTable implements Turns {
     this.access = access;
   }
 
-  /** What an item measures stands first among its concepts. */
   @Override
   public List<Turn> of(Assignment assignment, Concept concept, Form form) {
-    return access
-        .reading()
-        .withHandle(
-            handle ->
-                handle
-                    .createQuery(
-                        """
+    return access.read(
+        handle ->
+            handle
+                .createQuery(
+                    """
                         SELECT r.correct, (
                           SELECT b.correct FROM response b
                           WHERE b.learner = r.learner AND b.form = :form
-                          AND (b.concepts = :concept OR b.concepts LIKE :concept || ' %')
+                          AND b.measured = :concept
                           AND b.answered_at < r.answered_at AND b.item <> r.item AND NOT b.rapid
                           ORDER BY b.answered_at DESC, b.item DESC FETCH FIRST ROW ONLY) AS before
                         FROM response r WHERE r.assignment = :assignment
                         ORDER BY r.answered_at, r.item
                         """)
-                    .bind("assignment", assignment.id())
-                    .bind("concept", concept.id())
-                    .bind("form", form.id())
-                    .map(TurnTable::read)
-                    .list());
+                .bind("assignment", assignment.id())
+                .bind("concept", concept.id())
+                .bind("form", form.id())
+                .map(TurnTable::read)
+                .list());
   }
 
   private static Turn read(ResultSet row, StatementContext context) throws SQLException {

@@ -53,23 +53,21 @@ final class WaterTable implements Waters {
 
   @Override
   public void add(KeptWater added) {
-    access
-        .writing()
-        .useTransaction(
-            handle -> {
-              String digest = keep(handle, new File(added.id(), added.title(), added.text()));
-              handle
-                  .createUpdate(
-                      """
+    access.write(
+        handle -> {
+          String digest = keep(handle, new File(added.id(), added.title(), added.text()));
+          handle
+              .createUpdate(
+                  """
                   INSERT INTO water (id, instructor, file, imported_at)
                   VALUES (:id, :instructor, :file, :importedAt)
                   """)
-                  .bind("id", added.id())
-                  .bind("instructor", added.instructor())
-                  .bind("file", digest)
-                  .bind("importedAt", added.importedAt())
-                  .execute();
-            });
+              .bind("id", added.id())
+              .bind("instructor", added.instructor())
+              .bind("file", digest)
+              .bind("importedAt", added.importedAt())
+              .execute();
+        });
   }
 
   private static String keep(Handle handle, File file) {
@@ -90,7 +88,7 @@ final class WaterTable implements Waters {
 
   @Override
   public Optional<KeptWater> find(String id) {
-    return access.reading().withHandle(handle -> row(handle, id).map(found -> kept(handle, found)));
+    return access.read(handle -> row(handle, id).map(found -> kept(handle, found)));
   }
 
   private static Optional<Row> row(Handle handle, String id) {
@@ -103,22 +101,20 @@ final class WaterTable implements Waters {
 
   @Override
   public List<KeptWater> of(String instructor) {
-    return access
-        .reading()
-        .withHandle(
-            handle ->
-                handle
-                    .createQuery(
-                        """
+    return access.read(
+        handle ->
+            handle
+                .createQuery(
+                    """
                     SELECT * FROM water WHERE instructor = :instructor
                     ORDER BY imported_at DESC, id
                     """)
-                    .bind("instructor", instructor)
-                    .map(Row::read)
-                    .list()
-                    .stream()
-                    .map(each -> kept(handle, each))
-                    .toList());
+                .bind("instructor", instructor)
+                .map(Row::read)
+                .list()
+                .stream()
+                .map(each -> kept(handle, each))
+                .toList());
   }
 
   private KeptWater kept(Handle handle, Row row) {
@@ -128,14 +124,12 @@ final class WaterTable implements Waters {
 
   @Override
   public void remove(String id) {
-    access
-        .writing()
-        .useTransaction(
-            handle -> {
-              Optional<Row> found = row(handle, id);
-              handle.createUpdate("DELETE FROM water WHERE id = :id").bind("id", id).execute();
-              found.ifPresent(gone -> forget(handle, gone.file()));
-            });
+    access.write(
+        handle -> {
+          Optional<Row> found = row(handle, id);
+          handle.createUpdate("DELETE FROM water WHERE id = :id").bind("id", id).execute();
+          found.ifPresent(gone -> forget(handle, gone.file()));
+        });
   }
 
   /** Drops the copy of a water that nothing asks for any more. */
@@ -198,9 +192,7 @@ final class WaterTable implements Waters {
       return null;
     }
     SurveyedWater known = read.getIfPresent(digest);
-    return known == null
-        ? access.reading().withHandle(handle -> water(digest, file(handle, digest)))
-        : known;
+    return known == null ? access.read(handle -> water(digest, file(handle, digest))) : known;
   }
 
   private static File file(Handle handle, String digest) {
