@@ -22,19 +22,20 @@ public final class ClassReviews {
   private final LatestSession latest;
   private final Cache<String, Reviewed> reviews =
       Caffeine.newBuilder().maximumSize(CLASSES).build();
+  private final Cache<String, Changed> changes = Caffeine.newBuilder().maximumSize(CLASSES).build();
 
   ClassReviews(Responses responses, Evidence evidence) {
     this.responses = responses;
     this.latest = new LatestSession(evidence);
   }
 
-  private record Reviewed(
-      Responses.Stand stand, Review review, List<LearnerSums> sums, List<SessionChange> changes) {
+  private record Reviewed(Responses.Stand stand, Review review, List<LearnerSums> sums) {
     Reviewed {
       sums = List.copyOf(sums);
-      changes = List.copyOf(changes);
     }
   }
+
+  private record Changed(Reviewed since, List<SessionChange> changes) {}
 
   /** The review of a class as it stands. */
   Review of(String schoolClass) {
@@ -46,9 +47,18 @@ public final class ClassReviews {
     return reviewed(schoolClass).sums();
   }
 
-  /** What changed in the latest session, by concept. */
+  /** What changed in the latest session, by concept; nobody but who asks for it waits for it. */
   List<SessionChange> changes(String schoolClass) {
-    return reviewed(schoolClass).changes();
+    Reviewed reviewed = reviewed(schoolClass);
+    return changes
+        .asMap()
+        .compute(
+            schoolClass,
+            (id, before) ->
+                before != null && before.since() == reviewed
+                    ? before
+                    : new Changed(reviewed, SessionChange.of(reviewed.sums(), latest.of(id))))
+        .changes();
   }
 
   private Reviewed reviewed(String schoolClass) {
@@ -61,8 +71,7 @@ public final class ClassReviews {
       return before;
     }
     List<LearnerSums> sums = responses.sums(id);
-    List<SessionChange> changes = SessionChange.of(sums, latest.of(id));
-    return new Reviewed(stand, Review.ofSums(sums, sums.size()), sums, changes);
+    return new Reviewed(stand, Review.ofSums(sums, sums.size()), sums);
   }
 
   /** The ids of those of a class who have answered anything. */
