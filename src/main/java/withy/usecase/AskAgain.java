@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import withy.core.item.Composition;
+import withy.core.item.Form;
 import withy.core.item.Item;
 import withy.core.item.ItemGenerator;
 import withy.core.mark.Practice;
@@ -17,19 +18,17 @@ import withy.core.measurement.PairedAnswers;
  */
 public final class AskAgain {
   private final OwnedAssignments owned;
-  private final Assignments assignments;
+  private final RoomAssignments roomAssignments;
   private final IssuedItems issuedItems;
   private final Turns turns;
-  private final Clock clock;
   private final Secrets secrets;
   private final ItemSource source;
 
   AskAgain(OpenClass openClass, Ports ports, Clock clock, Secrets secrets, ItemSource source) {
     this.owned = new OwnedAssignments(openClass, ports.assignments());
-    this.assignments = ports.assignments();
+    this.roomAssignments = new RoomAssignments(ports.assignments(), clock, secrets);
     this.issuedItems = ports.issuedItems();
     this.turns = ports.turns();
-    this.clock = clock;
     this.secrets = secrets;
     this.source = source;
   }
@@ -55,7 +54,8 @@ public final class AskAgain {
       throw new Refused(Reason.OUTDATED_ITEM);
     }
     Item item = Issuing.redraw(source, issue, given);
-    return put(given, issue.practice(), item, title);
+    Composition about = ConceptPlan.narrowed(given.composition(), item.measures()).ofLength(1);
+    return put(given, about, issue.practice(), item, title);
   }
 
   /**
@@ -70,33 +70,23 @@ public final class AskAgain {
     if (room == null) {
       throw new Refused(Reason.UNKNOWN_ASSIGNMENT);
     }
-    Item another = source.item(room.practice(), given.drawnFrom(), secrets.seed(), 0);
-    return put(given, room.practice(), another, title);
+    Item first = source.item(room.practice(), given.drawnFrom(), room.seed(), room.index());
+    List<Form> form = List.of(first.form());
+    Item another = source.item(room.practice(), given.drawnFrom().by(form), secrets.seed(), 0);
+    return put(given, given.composition().by(form), room.practice(), another, title);
   }
 
   private Assignment put(
-      Assignment given, Practice practice, Item item, Function<Item, String> title) {
+      Assignment given,
+      Composition composition,
+      Practice practice,
+      Item item,
+      Function<Item, String> title) {
     if (!fits(item)) {
       throw new Refused(Reason.NOTHING_TO_DRILL);
     }
-    Assignment put =
-        new Assignment(
-            secrets.id(),
-            given.schoolClass(),
-            Names.title(title.apply(item)),
-            alike(given, item),
-            null,
-            Moments.now(clock),
-            room(given, practice, item),
-            DrillTerms.USUAL);
-    assignments.add(put);
-    assignments.revealOthers(put); // a class is asked one thing at a time
-    return put;
-  }
-
-  /** From which the item is drawn again, and others like it are. */
-  private static Composition alike(Assignment given, Item item) {
-    return ConceptPlan.narrowed(given.composition(), item.measures()).ofLength(1);
+    return roomAssignments.put(
+        given.schoolClass(), title.apply(item), composition, room(given, practice, item));
   }
 
   private static RoomItem room(Assignment given, Practice practice, Item item) {

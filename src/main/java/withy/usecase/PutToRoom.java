@@ -34,6 +34,7 @@ public final class PutToRoom {
 
   private final OpenClass openClass;
   private final OwnedAssignments owned;
+  private final RoomAssignments roomAssignments;
   private final Learners learners;
   private final Assignments assignments;
   private final Responses responses;
@@ -44,6 +45,7 @@ public final class PutToRoom {
   PutToRoom(OpenClass openClass, Ports ports, Clock clock, Secrets secrets, ItemSource source) {
     this.openClass = openClass;
     this.owned = new OwnedAssignments(openClass, ports.assignments());
+    this.roomAssignments = new RoomAssignments(ports.assignments(), clock, secrets);
     this.learners = ports.learners();
     this.assignments = ports.assignments();
     this.responses = ports.responses();
@@ -104,19 +106,8 @@ public final class PutToRoom {
             ItemGenerator.VERSION,
             null);
     Composition about = wanted.composition().about(item.measures());
-    Assignment assigned =
-        new Assignment(
-            secrets.id(),
-            found.id(),
-            Names.title(title.apply(item)),
-            isDrawn ? about.in(null) : about,
-            null,
-            Moments.now(clock),
-            room,
-            DrillTerms.USUAL);
-    assignments.add(assigned);
-    assignments.revealOthers(assigned); // a class is asked one thing at a time
-    return assigned;
+    return roomAssignments.put(
+        found.id(), title.apply(item), isDrawn ? about.in(null) : about, room);
   }
 
   /** The first that fits of many that are drawn; it is drawn again as it would be for a learner. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -115,6 +116,26 @@ class AskAgainTest {
     assertThat(another.measures()).isEqualTo(Concept.CARDINAL_IDENTITY);
     answer(tern, second, false);
     assertThat(change(second).paired()).isEqualTo(new PairedAnswers(0, 0, 1, 0));
+  }
+
+  @Test
+  void keepsToTheFormWhereTheDrillHadOthersToo() {
+    Composition about = new Composition(List.of(Concept.CARDINAL_IDENTITY), List.of(), null, 3);
+    Assignment drill =
+        school
+            .cases
+            .assignDrill()
+            .assign(school.instructor(), tuesday.id(), "Any form", about, null);
+    IssuedItem item = school.next(ruff, drill);
+    while (!AskAgain.fits(item.item())) {
+      school.cases.answerItem().answer(ruff, UUID.randomUUID(), item.id(), null, 4_000);
+      item = school.next(ruff, drill);
+    }
+    Assignment put = school.cases.askAgain().put(school.instructor(), item.id(), any -> "Again");
+    for (int i = 0; i < 12; i++) {
+      put = school.cases.askAgain().putLike(school.instructor(), put.id(), any -> "Another");
+      assertThat(room(put).item().form()).isEqualTo(item.item().form());
+    }
   }
 
   @Test
