@@ -37,6 +37,8 @@ final class Rehearsals {
   /** Draws on each concept: enough that a mark among twenty, both ways, is missed hardly ever. */
   private static final int DRAWS = 160;
 
+  private static final int WAYS = 2;
+
   /** Rehearsals of late, as each takes about as long to pick as a hundred items. */
   private static final int KEPT = 32;
 
@@ -81,24 +83,16 @@ final class Rehearsals {
     return items;
   }
 
+  /** The first item that is drawn of each stop, and of the whole passage each way. */
   private List<Item> pick(Key key, SurveyedWater water) {
     Map<Stop, Optional<Item>> stops = stops(key, water);
     Map<Travel, Item> whole = new LinkedHashMap<>();
     for (Concept each : ItemGenerator.measurable(key.practice(), key.composition())) {
-      Composition about = key.composition().about(each);
-      for (int i = 0; i < DRAWS; i++) {
-        Item item = source.item(key.practice(), about, key.seed(), i);
-        Travel travel = item.scenario().situation().travel();
-        if (item.form() == Form.PASSAGE) {
-          whole.putIfAbsent(travel, item);
-        } else {
-          stop(item, travel)
-              .ifPresent(
-                  at -> stops.computeIfPresent(at, (any, had) -> had.or(() -> Optional.of(item))));
-        }
-        if (each == Concept.PASSAGE && whole.size() == 2) {
-          break;
-        }
+      for (int i = 0; i < DRAWS && !(each == Concept.PASSAGE && whole.size() == WAYS); i++) {
+        place(
+            source.item(key.practice(), key.composition().about(each), key.seed(), i),
+            stops,
+            whole);
       }
     }
     List<Item> items = new ArrayList<>();
@@ -107,11 +101,15 @@ final class Rehearsals {
     return items;
   }
 
-  private static Optional<Stop> stop(Item item, Travel travel) {
+  private static void place(Item item, Map<Stop, Optional<Item>> stops, Map<Travel, Item> whole) {
+    Travel travel = item.scenario().situation().travel();
     @Nullable Sailing sailing = item.scenario().sailing();
-    return sailing == null || !ONE_BY_ONE.contains(item.form())
-        ? Optional.empty()
-        : Optional.of(new Stop(travel, sailing.marks().get(0).position()));
+    if (item.form() == Form.PASSAGE) {
+      whole.putIfAbsent(travel, item);
+    } else if (sailing != null) {
+      Stop stop = new Stop(travel, sailing.marks().get(0).position());
+      stops.computeIfPresent(stop, (at, had) -> had.or(() -> Optional.of(item)));
+    }
   }
 
   /** The marks of the main fairway in, then out, each without an item yet. */
