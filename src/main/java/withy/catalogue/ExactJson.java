@@ -1,9 +1,6 @@
 package withy.catalogue;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.StreamReadConstraints;
-import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
@@ -16,22 +13,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
  */
 final class ExactJson {
   private static final int DEEPEST = 16;
-  private static final int LONGEST_NUMBER = 40;
-  private static final int LONGEST_TEXT = 2_000;
 
   private static final JsonMapper JSON =
-      JsonMapper.builder(
-              JsonFactory.builder()
-                  .streamReadConstraints(
-                      StreamReadConstraints.builder()
-                          .maxNestingDepth(DEEPEST)
-                          .maxNumberLength(LONGEST_NUMBER)
-                          .maxStringLength(LONGEST_TEXT)
-                          .maxNameLength(LONGEST_TEXT)
-                          .build())
-                  .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-                  .build())
-          .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+      LimitedJson.deep(DEEPEST)
           .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
           .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
           .build();

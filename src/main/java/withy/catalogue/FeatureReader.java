@@ -1,13 +1,8 @@
 package withy.catalogue;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.StreamReadConstraints;
-import com.fasterxml.jackson.core.StreamReadFeature;
-import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectReader;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,24 +16,8 @@ final class FeatureReader {
 
   static final int MOST_FEATURES = 5_000;
   private static final int DEEPEST = 12;
-  private static final int LONGEST_NUMBER = 40;
-  private static final int LONGEST_TEXT = 2_000;
 
-  private static final ObjectReader JSON =
-      JsonMapper.builder(
-              JsonFactory.builder()
-                  .streamReadConstraints(
-                      StreamReadConstraints.builder()
-                          .maxNestingDepth(DEEPEST)
-                          .maxNumberLength(LONGEST_NUMBER)
-                          .maxStringLength(LONGEST_TEXT)
-                          .maxNameLength(LONGEST_TEXT)
-                          .build())
-                  .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-                  .build())
-          .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
-          .build()
-          .reader();
+  private static final ObjectReader JSON = LimitedJson.deep(DEEPEST).build().reader();
 
   private final Problems problems;
   private final ShapeReader shapes;
