@@ -23,6 +23,11 @@ public interface Learners {
 
   Optional<Learner> find(String id);
 
+  /** A learner of a class; empty for one of another. */
+  default Optional<Learner> member(String schoolClass, String id) {
+    return find(id).filter(found -> found.schoolClass().equals(schoolClass));
+  }
+
   Optional<Learner> byReturnCode(String returnDigest);
 
   /** The learners of a class by nickname. */

@@ -135,18 +135,14 @@ public final class ReviewClass {
    * @throws Refused UNKNOWN_CLASS, UNKNOWN_LEARNER
    */
   public LearnerSums learner(InstructorCaller instructor, String classId, String learner) {
-    Learner found = member(openClass.of(instructor, classId).id(), learner);
+    Learner found =
+        learners
+            .member(openClass.of(instructor, classId).id(), learner)
+            .orElseThrow(() -> new Refused(Reason.UNKNOWN_LEARNER));
     return reviews.sums(found.schoolClass()).stream()
         .filter(each -> each.learner().equals(found.nickname()))
         .findFirst()
         .orElse(LearnerSums.none(found.nickname()));
-  }
-
-  private Learner member(String schoolClass, String learner) {
-    return learners.of(schoolClass).stream()
-        .filter(each -> each.id().equals(learner))
-        .findFirst()
-        .orElseThrow(() -> new Refused(Reason.UNKNOWN_LEARNER));
   }
 
   /**

@@ -96,9 +96,8 @@ public final class ShowEvidence {
   }
 
   private Learner learner(String schoolClass, String learner) {
-    return learners.of(schoolClass).stream()
-        .filter(each -> each.id().equals(learner))
-        .findFirst()
+    return learners
+        .member(schoolClass, learner)
         .orElseThrow(() -> new Refused(Reason.UNKNOWN_LEARNER));
   }
 
@@ -111,9 +110,8 @@ public final class ShowEvidence {
     SchoolClass own = openClass.of(instructor, classId);
     Issue issue = issuedItems.find(itemId).orElseThrow(() -> new Refused(Reason.UNKNOWN_ITEM));
     Learner learner =
-        learners.of(own.id()).stream()
-            .filter(each -> each.id().equals(issue.learner()))
-            .findFirst()
+        learners
+            .member(own.id(), issue.learner())
             .orElseThrow(() -> new Refused(Reason.UNKNOWN_ITEM));
     Assignment drill =
         assignments.find(issue.assignment()).orElseThrow(() -> new Refused(Reason.UNKNOWN_ITEM));
