@@ -7,6 +7,7 @@ import withy.usecase.Caller;
 import withy.usecase.InstructorCaller;
 import withy.usecase.LearnerCaller;
 import withy.usecase.Session;
+import withy.usecase.SignIn;
 
 /** One call to the server and who makes it; the guards have let it pass. */
 public final class Visit {
@@ -72,8 +73,15 @@ public final class Visit {
     return context.req().getRemoteAddr();
   }
 
-  /** Gives the browser a session to come back with. */
-  public void begin(Session begun) {
+  /**
+   * Gives the browser a session to come back with, in place of the one there may have been: a token
+   * known before is worth nothing after.
+   */
+  public void begin(SignIn signIn, Session begun) {
+    Session before = session();
+    if (before != null) {
+      signIn.signOut(before.token());
+    }
     SessionCookie.give(context, begun, clock.instant());
   }
 

@@ -71,13 +71,8 @@ final class EntryApi implements RouteGroup {
     begin(visit, limits.signIn(visit, () -> useCases.signIn().signIn(name, password)), 200);
   }
 
-  /** Every entry is a new session, so that a token known before is worth nothing after. */
   private void begin(Visit visit, Session session, int status) {
-    Session before = visit.session();
-    if (before != null) {
-      useCases.signIn().signOut(before.token());
-    }
-    visit.begin(session);
+    visit.begin(useCases.signIn(), session);
     Json.answer(visit.context(), status, SessionJson.of(session));
   }
 

@@ -127,13 +127,8 @@ public final class SchoolPages implements RouteGroup {
     }
   }
 
-  /** Begins a session in place of the one there may have been. */
   private void begin(Visit visit, Session session) {
-    Session before = visit.session();
-    if (before != null) {
-      signIn.signOut(before.token());
-    }
-    visit.begin(session);
+    visit.begin(signIn, session);
     visit.goTo("/classes");
   }
 

@@ -109,11 +109,7 @@ public final class AccountPages implements RouteGroup {
   }
 
   private void begin(Visit visit, Session session) {
-    Session before = visit.session();
-    if (before != null) {
-      signIn.signOut(before.token());
-    }
-    visit.begin(session);
+    visit.begin(signIn, session);
     visit.goTo("/classes");
   }
 

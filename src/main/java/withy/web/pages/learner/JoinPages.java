@@ -8,7 +8,6 @@ import withy.usecase.ListAssignments;
 import withy.usecase.ListAssignments.OwnAssignment;
 import withy.usecase.OpenClass;
 import withy.usecase.Refused;
-import withy.usecase.Session;
 import withy.usecase.SignIn;
 import withy.usecase.UseCases;
 import withy.web.Limits;
@@ -76,7 +75,7 @@ public final class JoinPages implements RouteGroup {
     try {
       JoinClass.Joined joined =
           limits.join(visit, () -> joinClass.join(form.text(CODE), form.text("nickname")));
-      begin(visit, joined.session());
+      visit.begin(signIn, joined.session());
       SHOWN.give(visit, joined.returnCode());
       visit.goTo(SHOWN.path());
     } catch (Refused refused) {
@@ -98,7 +97,7 @@ public final class JoinPages implements RouteGroup {
   private void comeBack(Visit visit) {
     Form form = Form.of(visit);
     try {
-      begin(visit, limits.join(visit, () -> joinClass.comeBack(form.text(RETURN_CODE))));
+      visit.begin(signIn, limits.join(visit, () -> joinClass.comeBack(form.text(RETURN_CODE))));
       visit.goTo("/drills");
     } catch (Refused refused) {
       switch (refused.reason()) {
@@ -131,15 +130,6 @@ public final class JoinPages implements RouteGroup {
   private void showAgain(Visit visit, Form form) {
     EntryView view = new EntryView(form.text(CODE), form.text("nickname"), form.text(RETURN_CODE));
     pages.showAgain(visit, "join/entry", title(), view, form.problems());
-  }
-
-  /** Begins a session in place of the one there may have been. */
-  private void begin(Visit visit, Session session) {
-    Session before = visit.session();
-    if (before != null) {
-      signIn.signOut(before.token());
-    }
-    visit.begin(session);
   }
 
   private String title() {
