@@ -1,9 +1,5 @@
 package withy.web.pages.drillsets;
 
-import io.javalin.http.UploadedFile;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -13,7 +9,6 @@ import withy.usecase.KeepDrillSet;
 import withy.usecase.KeepDrillSet.Listed;
 import withy.usecase.KeptDrillSet;
 import withy.usecase.Refused;
-import withy.usecase.SentFile;
 import withy.usecase.UnfitDrillSet;
 import withy.usecase.UnfitWater;
 import withy.usecase.UseCases;
@@ -25,6 +20,7 @@ import withy.web.RouteGroup;
 import withy.web.Visit;
 import withy.web.pages.Form;
 import withy.web.pages.PageRenderer;
+import withy.web.pages.SentText;
 
 /** The pages on which an instructor finds, imports, copies and deletes drill sets. */
 public final class DrillSetPages implements RouteGroup {
@@ -78,7 +74,7 @@ public final class DrillSetPages implements RouteGroup {
     Form form = Form.of(visit);
     String sent = "";
     try {
-      sent = sent(visit, form);
+      sent = SentText.of(visit, form);
       take(visit, form, sent);
     } catch (UnfitDrillSet unfit) {
       refuse(visit, form, sent, unfit.problems());
@@ -116,19 +112,6 @@ public final class DrillSetPages implements RouteGroup {
     }
     DrillSetsView view = list(visit, null, sent, problems);
     pages.showAgain(visit, LIST, text("page.drill-sets.heading"), view, form.problems());
-  }
-
-  /** The file that was chosen, else what stands in the text field. */
-  private static String sent(Visit visit, Form form) throws UnfitWater {
-    UploadedFile file = visit.context().uploadedFile("file");
-    if (file == null || file.size() == 0) {
-      return form.text("text");
-    }
-    try (InputStream in = file.content()) {
-      return SentFile.text(in.readAllBytes());
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 
   private void show(Visit visit) {

@@ -1,9 +1,5 @@
 package withy.web.pages.waters;
 
-import io.javalin.http.UploadedFile;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -13,7 +9,6 @@ import withy.core.scenario.TimeOfDay;
 import withy.usecase.ImportWater;
 import withy.usecase.ListWaters.Listed;
 import withy.usecase.Refused;
-import withy.usecase.SentFile;
 import withy.usecase.UnfitWater;
 import withy.usecase.UseCases;
 import withy.usecase.WaterProblem;
@@ -26,6 +21,7 @@ import withy.web.RouteGroup;
 import withy.web.Visit;
 import withy.web.pages.Form;
 import withy.web.pages.PageRenderer;
+import withy.web.pages.SentText;
 
 /** The pages on which an instructor sees, imports and deletes waters. */
 public final class WaterPages implements RouteGroup {
@@ -69,7 +65,7 @@ public final class WaterPages implements RouteGroup {
     String title = form.text("title");
     String sent = "";
     try {
-      sent = sent(visit, form);
+      sent = SentText.of(visit, form);
       take(visit, form, title, sent);
     } catch (UnfitWater unfit) {
       form.refuse("file", text("page.waters.unfit", unfit.problems().size()));
@@ -104,19 +100,6 @@ public final class WaterPages implements RouteGroup {
       Visit visit, Form form, String title, String sent, List<WaterProblem> problems) {
     WatersView view = view(visit, null, title, sent, problems);
     pages.showAgain(visit, LIST, text("page.waters.heading"), view, form.problems());
-  }
-
-  /** The file that was chosen, else what stands in the text field. */
-  private static String sent(Visit visit, Form form) throws UnfitWater {
-    UploadedFile file = visit.context().uploadedFile("file");
-    if (file == null || file.size() == 0) {
-      return form.text("text");
-    }
-    try (InputStream in = file.content()) {
-      return SentFile.text(in.readAllBytes());
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 
   private void format(Visit visit) {
