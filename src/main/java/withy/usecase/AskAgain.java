@@ -66,11 +66,8 @@ public final class AskAgain {
   public Assignment putLike(
       InstructorCaller instructor, String assignmentId, Function<Item, String> title) {
     Assignment given = owned.find(instructor, assignmentId);
-    @Nullable RoomItem room = given.room();
-    if (room == null) {
-      throw new Refused(Reason.UNKNOWN_ASSIGNMENT);
-    }
-    Item first = source.item(room.practice(), given.drawnFrom(), room.seed(), room.index());
+    RoomItem room = RoomAssignments.room(given);
+    Item first = Issuing.redraw(source, room, given);
     List<Form> form = List.of(first.form());
     Item another = source.item(room.practice(), given.drawnFrom().by(form), secrets.seed(), 0);
     return put(given, given.composition().by(form), room.practice(), another, title);

@@ -93,34 +93,32 @@ public final class ForeseeDrill {
     ComposeDrill.requireItems(ofClass, composition);
     int items = kind == DrillKind.READINESS ? SequentialTest.USUAL.most() : composition.length();
     if (kind == DrillKind.FIXED && items <= MOST_DRAWN) {
-      return counted(true, items, composition, every(ofClass, composition, seed));
+      return counted(composition, every(ofClass, composition, seed));
     }
     Practice practice = composition.practiceFor(ofClass);
     if (kind == DrillKind.REHEARSAL) {
-      return rehearsed(practice, Rehearsals.drawnFrom(composition), seed);
+      Composition drawnFrom = Rehearsals.drawnFrom(composition);
+      return counted(drawnFrom, rehearsals.of(practice, drawnFrom, seed));
     }
     return sampled.get(
         new Sampled(practice, composition, items),
         each -> counted(false, items, composition, sample(practice, composition, items)));
   }
 
-  private Foreseen rehearsed(Practice practice, Composition composition, long seed) {
-    List<Weighed> items =
-        rehearsals.of(practice, composition, seed).stream()
-            .map(item -> new Weighed(item, 1))
-            .toList();
-    return counted(true, items.size(), composition, items);
-  }
-
   private record Sampled(Practice practice, Composition composition, int items) {}
 
   private record Weighed(Item item, double weight) {}
 
-  private List<Weighed> every(Practice practice, Composition composition, long seed) {
+  private List<Item> every(Practice practice, Composition composition, long seed) {
     return IntStream.range(0, composition.length())
         .mapToObj(position -> Issuing.fixed(source, practice, composition, seed, position))
-        .map(item -> new Weighed(item, 1))
         .toList();
+  }
+
+  /** All items of a drill, one by one. */
+  private static Foreseen counted(Composition composition, List<Item> items) {
+    List<Weighed> each = items.stream().map(item -> new Weighed(item, 1)).toList();
+    return counted(true, items.size(), composition, each);
   }
 
   /** Rounds of items, one on each concept, as many as there is time for. */

@@ -92,7 +92,7 @@ final class Issuing {
 
   /** The item that everybody gets. */
   private Issue alike(RoomItem room, Assignment assignment, String learner, int position) {
-    Item item = source.item(room.practice(), assignment.drawnFrom(), room.seed(), room.index());
+    Item item = redraw(source, room, assignment);
     return issue(assignment, learner, position, item.measures(), item);
   }
 
@@ -115,6 +115,11 @@ final class Issuing {
   /** Whether the generator still draws the item that was issued. */
   static boolean isCurrent(Issue issue) {
     return issue.generatorVersion() == ItemGenerator.VERSION;
+  }
+
+  /** The item that is put to a class in its room. */
+  static Item redraw(ItemSource source, RoomItem room, Assignment assignment) {
+    return source.item(room.practice(), assignment.drawnFrom(), room.seed(), room.index());
   }
 
   static Item redraw(ItemSource source, Issue issue, Assignment assignment) {

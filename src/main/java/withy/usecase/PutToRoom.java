@@ -160,11 +160,11 @@ public final class PutToRoom {
    */
   public Room room(InstructorCaller instructor, String assignmentId) {
     Assignment assignment = owned.find(instructor, assignmentId);
-    RoomItem put = room(assignment);
+    RoomItem put = RoomAssignments.room(assignment);
     if (!put.isCurrent()) {
       throw new Refused(Reason.OUTDATED_ITEM);
     }
-    Item item = source.item(put.practice(), assignment.drawnFrom(), put.seed(), put.index());
+    Item item = Issuing.redraw(source, put, assignment);
     return new Room(
         assignment,
         item,
@@ -180,17 +180,9 @@ public final class PutToRoom {
    */
   public void reveal(InstructorCaller instructor, String assignmentId) {
     Assignment assignment = owned.find(instructor, assignmentId);
-    if (room(assignment).revealedAt() == null) {
+    if (RoomAssignments.room(assignment).revealedAt() == null) {
       assignments.reveal(assignment.id(), Moments.now(clock));
     }
-  }
-
-  private static RoomItem room(Assignment assignment) {
-    RoomItem room = assignment.room();
-    if (room == null) {
-      throw new Refused(Reason.UNKNOWN_ASSIGNMENT);
-    }
-    return room;
   }
 
   private List<Tally> tallies(Assignment assignment, Item item) {

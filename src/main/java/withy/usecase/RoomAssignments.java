@@ -6,6 +6,19 @@ import withy.core.item.Composition;
 /** Gives a class the item that is put to it in its room. */
 record RoomAssignments(Assignments assignments, Clock clock, Secrets secrets) {
   /**
+   * What is put to a class by an assignment.
+   *
+   * @throws Refused UNKNOWN_ASSIGNMENT where it is a drill
+   */
+  static RoomItem room(Assignment assignment) {
+    RoomItem room = assignment.room();
+    if (room == null) {
+      throw new Refused(Reason.UNKNOWN_ASSIGNMENT);
+    }
+    return room;
+  }
+
+  /**
    * Gives it and closes what was put to the class before, since it is asked one thing at a time.
    *
    * @param composition from which the item is drawn again
