@@ -43,6 +43,11 @@ public record AnswersBehind(String schoolClass) {
         .toString();
   }
 
+  /** Those that name a mark. */
+  String about(String shown) {
+    return list().with("form", Form.IDENTIFY.id()).with("key", shown).toString();
+  }
+
   /** Of one learner. */
   String of(String learner) {
     return list().with("learner", learner).toString();

@@ -3,8 +3,6 @@ package withy.web.pages.instructor;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
@@ -17,6 +15,7 @@ import withy.core.measurement.ConfusionTable;
 import withy.core.measurement.ConfusionTable.Alike;
 import withy.core.measurement.MarkPair;
 import withy.core.measurement.PairSums;
+import withy.usecase.SchoolClass;
 
 /** Lays out which mark is taken for which. */
 final class ConfusionTableViews {
@@ -34,7 +33,7 @@ final class ConfusionTableViews {
    * @param tested which pairs are more than slips
    */
   @Nullable ConfusionTableView of(
-      Practice practice, ConfusionTable table, Collection<Confusion> tested) {
+      SchoolClass shown, ConfusionTable table, Collection<Confusion> tested) {
     if (table.cells().isEmpty()) {
       return null;
     }
@@ -42,21 +41,33 @@ final class ConfusionTableViews {
     tested.stream()
         .filter(Confusion::listed)
         .forEach(each -> listed.add(new MarkPair(each.shown(), each.answered())));
+    Practice practice = shown.practice();
+    AnswersBehind answers = new AnswersBehind(shown.id());
     List<String> kinds = kinds(practice, table);
     List<ConfusionTableView.Mark> columns = marks(practice, kinds);
     List<ConfusionTableView.Row> rows = new ArrayList<>();
     for (int i = 0; i < kinds.size(); i++) {
       if (table.cells().containsKey(new MarkPair(kinds.get(i), kinds.get(i)))) {
+        ConfusionTableView.Mark mark = columns.get(i);
         List<ConfusionTableView.Cell> cells = new ArrayList<>();
         for (int answer = 0; answer < kinds.size(); answer++) {
           MarkPair pair = new MarkPair(kinds.get(i), kinds.get(answer));
-          cells.add(cell(pair, columns.get(answer), table.cells(), listed));
+          PairSums sums = table.cells().get(pair);
+          Taken taken = new Taken(pair, mark, columns.get(answer), answers);
+          cells.add(sums == null ? absent(taken) : cell(taken, sums, listed.contains(pair)));
         }
-        rows.add(new ConfusionTableView.Row(columns.get(i), cells));
+        rows.add(new ConfusionTableView.Row(mark, all(mark, answers.about(kinds.get(i))), cells));
       }
     }
     return new ConfusionTableView(columns, rows, alike(practice, table));
   }
+
+  /** A mark that was shown and one that it may have been taken for. */
+  private record Taken(
+      MarkPair pair,
+      ConfusionTableView.Mark shown,
+      ConfusionTableView.Mark answer,
+      AnswersBehind answers) {}
 
   /** The kinds of the table by family; last those that the practice does not have. */
   private static List<String> kinds(Practice practice, ConfusionTable table) {
@@ -86,22 +97,32 @@ final class ConfusionTableViews {
     return marks;
   }
 
-  private ConfusionTableView.Cell cell(
-      MarkPair pair,
-      ConfusionTableView.Mark answer,
-      Map<MarkPair, PairSums> cells,
-      Set<MarkPair> listed) {
-    PairSums sums = cells.get(pair);
-    if (sums == null) {
-      return new ConfusionTableView.Cell("absent", answer, "", "");
-    }
+  private Linked all(ConfusionTableView.Mark mark, String behind) {
+    return new Linked(mark.name(), phrases.text("review.answers-about", mark.name()), behind);
+  }
+
+  private static ConfusionTableView.Cell absent(Taken taken) {
+    return new ConfusionTableView.Cell("absent", taken.answer(), "", null);
+  }
+
+  private ConfusionTableView.Cell cell(Taken taken, PairSums sums, boolean listed) {
     String count = phrases.text("review.cell", sums.times(), sums.offered());
     if (sums.times() == 0) {
-      return new ConfusionTableView.Cell("none", answer, "", count);
+      return new ConfusionTableView.Cell("none", taken.answer(), count, null);
     }
-    String kind = pair.isRight() ? "right" : listed.contains(pair) ? "listed" : "taken";
+    boolean right = taken.pair().isRight();
+    String kind = right ? "right" : listed ? "listed" : "taken";
     String share = phrases.wholePercent((double) sums.times() / sums.offered());
-    return new ConfusionTableView.Cell(kind, answer, share, count);
+    String says =
+        phrases.text(
+            right ? "review.cell-known" : "review.cell-taken",
+            share,
+            count,
+            taken.shown().name(),
+            taken.answer().name());
+    MarkPair pair = taken.pair();
+    Linked given = new Linked(share, says, taken.answers().taken(pair.shown(), pair.answered()));
+    return new ConfusionTableView.Cell(kind, taken.answer(), count, given);
   }
 
   private List<String> alike(Practice practice, ConfusionTable table) {

@@ -102,17 +102,37 @@ public final class LearnerPages implements RouteGroup {
 
   private LearnerView.StandsRow row(Own own, LearnerState state, ConceptSums sums) {
     String belief = state.needsHelp() ? state.namedMisconception() : null;
+    String concept = state.concept();
+    String name = phrases.concept(concept);
+    String all = own.answers().of(own.learner(), concept);
     return new LearnerView.StandsRow(
-        state.concept(),
-        phrases.concept(state.concept()),
+        concept,
+        name,
         phrases.text("standing." + OwnStanding.State.of(state).id()),
-        phrases.percent(state.knows()),
         Phrases.exact(state.knows()),
-        phrases.text("assignment.item-base", sums.answers() - sums.errors(), sums.answers()),
-        own.answers().of(own.learner(), state.concept()),
-        phrases.text(sums.begunRight() ? "learner.began-right" : "learner.began-wrong"),
-        own.answers().firstOf(own.learner(), state.concept()),
-        belief == null ? null : phrases.belief(belief),
-        belief == null ? null : own.answers().led(own.learner(), state.concept(), belief));
+        linked("learner.knows-says", phrases.percent(state.knows()), name, all),
+        linked("learner.right-says", right(sums), name, all),
+        linked(
+            "learner.began-says", begun(sums), name, own.answers().firstOf(own.learner(), concept)),
+        belief == null
+            ? null
+            : linked(
+                "learner.believes-says",
+                phrases.belief(belief),
+                name,
+                own.answers().led(own.learner(), concept, belief)));
+  }
+
+  private String right(ConceptSums sums) {
+    int right = sums.answers() - sums.errors();
+    return phrases.text("assignment.item-base", right, sums.answers());
+  }
+
+  private String begun(ConceptSums sums) {
+    return phrases.text(sums.begunRight() ? "learner.began-right" : "learner.began-wrong");
+  }
+
+  private Linked linked(String key, String text, String concept, String behind) {
+    return new Linked(text, phrases.text(key, text, concept), behind);
   }
 }

@@ -25,22 +25,19 @@ public record LearnerView(
    *
    * @param concept its id
    * @param stands in words
-   * @param base how many answers were right
-   * @param behind the address of those answers
-   * @param begun whether the first one was
-   * @param first the address of that one
-   * @param led the address of the answers that the belief led to; null where none is named
+   * @param exact the chance that they know it now, in full
+   * @param knows the same, rounded, with the answers that it is made from
+   * @param right how many answers were right
+   * @param began whether the first one was
+   * @param believes what is believed instead; null where none is named
    */
   public record StandsRow(
       String concept,
       String name,
       String stands,
-      String knows,
       String exact,
-      String base,
-      String behind,
-      String begun,
-      String first,
-      @Nullable String belief,
-      @Nullable String led) {}
+      Linked knows,
+      Linked right,
+      Linked began,
+      @Nullable Linked believes) {}
 }

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param people of the class who answered, each with a page of their own
  * @param readiness how many are ready by a readiness drill, in one sentence
  * @param ready what it found, of each who began one
- * @param groups who could share a boat in the practical, a line each
+ * @param groups who could share a boat in the practical
  * @param table which mark is taken for which; null where no item asked for a mark
  */
 public record ReviewView(
@@ -31,7 +31,7 @@ public record ReviewView(
     List<LearnerRows> learners,
     String readiness,
     List<ReadyRow> ready,
-    List<String> groups,
+    List<GroupRow> groups,
     List<ConfusionRow> confusions,
     @Nullable ConfusionTableView table) {
   /** What a readiness drill found of a learner. */

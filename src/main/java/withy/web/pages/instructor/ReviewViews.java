@@ -1,7 +1,5 @@
 package withy.web.pages.instructor;
 
-import static java.util.stream.Collectors.joining;
-
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,7 +15,6 @@ import withy.core.measurement.Confusion;
 import withy.core.measurement.ConfusionTable;
 import withy.core.measurement.LearnerState;
 import withy.core.measurement.Need;
-import withy.core.measurement.PracticalGroup;
 import withy.core.measurement.Review;
 import withy.core.measurement.SessionChange;
 import withy.core.measurement.Silence;
@@ -34,9 +31,6 @@ final class ReviewViews {
 
   /** Below one learner expected in need a concept is not named as what comes after. */
   private static final double LEAST_NEED = 1;
-
-  /** Learners that a training boat takes, common practice, no source. */
-  private static final int BOAT = 4;
 
   private static final long SAMPLE_SEED = 1;
 
@@ -95,12 +89,12 @@ final class ReviewViews {
             .filter(each -> each.tries() > 0)
             .map(each -> new ReviewView.ReadyRow(each.nickname(), readiness.said(each)))
             .toList(),
-        groups(review),
+        new GroupRows(phrases, new AnswersBehind(shown.id()), from.ids()).of(review),
         review.confusions().stream()
             .filter(Confusion::listed)
             .map(each -> confusion(shown, each))
             .toList(),
-        tables.of(shown.practice(), from.confusions(), review.confusions()));
+        tables.of(shown, from.confusions(), review.confusions()));
   }
 
   private ReviewView.@Nullable TeachNext teach(Reviewed from) {
@@ -137,17 +131,6 @@ final class ReviewViews {
         .map(LearnerState::learner)
         .distinct()
         .map(each -> new Choice(from.ids().getOrDefault(each, ""), each, false, null))
-        .toList();
-  }
-
-  private List<String> groups(Review review) {
-    return PracticalGroup.of(review, BOAT).stream()
-        .map(
-            each ->
-                phrases.text(
-                    each.needs().isEmpty() ? "review.group-none" : "review.group",
-                    String.join(", ", each.learners()),
-                    each.needs().stream().map(phrases::concept).collect(joining(", "))))
         .toList();
   }
 
