@@ -8,6 +8,8 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Objects;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.StreamSupport;
 import org.jspecify.annotations.Nullable;
@@ -18,6 +20,7 @@ import withy.core.item.Concept;
 import withy.core.item.Form;
 import withy.core.item.Misconception;
 import withy.core.mark.Practice;
+import withy.core.response.DrillKind;
 import withy.core.scenario.TimeOfDay;
 import withy.usecase.DemoPlan;
 
@@ -50,6 +53,7 @@ public final class DemoClassReader {
     return new DemoPlan.Member(
         node.required("nickname").asText(),
         list(node.required("beliefs"), each -> Term.parse(Misconception.class, each.asText())),
+        mended(node.get("mended")),
         node.required("slip").asDouble(),
         node.required("secondsPerItem").asInt(),
         list(node.required("answered"), JsonNode::asInt));
@@ -65,9 +69,27 @@ public final class DemoClassReader {
             water(node.get("water")));
     return new DemoPlan.Drill(
         node.required("title").asText(),
+        kind(node.get("kind")),
         composition,
         node.required("assignedDaysAgo").asInt(),
         node.required("dueInDays").asInt());
+  }
+
+  /** Drills are counted from 1 where people write. */
+  private static SortedMap<Misconception, Integer> mended(@Nullable JsonNode node) {
+    SortedMap<Misconception, Integer> mended = new TreeMap<>();
+    if (node != null) {
+      node.fields()
+          .forEachRemaining(
+              each ->
+                  mended.put(
+                      Term.parse(Misconception.class, each.getKey()), each.getValue().asInt() - 1));
+    }
+    return mended;
+  }
+
+  private static DrillKind kind(@Nullable JsonNode node) {
+    return node == null ? DrillKind.ADAPTIVE : Term.parse(DrillKind.class, node.asText());
   }
 
   private static @Nullable SurveyedWater water(@Nullable JsonNode node) {

@@ -114,7 +114,7 @@ public final class AssignDrill {
     return assign(found, title, composition, due, Wanted.USUAL);
   }
 
-  private Assignment assign(
+  Assignment assign(
       SchoolClass found,
       String title,
       Composition composition,

@@ -14,7 +14,9 @@ import withy.core.Chance;
  */
 public final class DemoClass {
   private static final Duration AFTER_ASSIGNMENT = Duration.ofHours(2);
-  private static final int SPREAD_MINUTES = 36 * 60;
+
+  /** Less than the rest between two sessions, so that each drill is one session of the class. */
+  private static final int EVENING_MINUTES = 4 * 60;
 
   private final Ports ports;
   private final DemoPlan plan;
@@ -53,7 +55,8 @@ public final class DemoClass {
   private Assignment assign(SchoolClass made, DemoPlan.Drill drill) {
     clock.set(today.minus(Duration.ofDays(drill.assignedDaysAgo())));
     Instant due = today.plus(Duration.ofDays(drill.dueInDays()));
-    return useCases.assignDrill().assign(made, drill.title(), drill.composition(), due);
+    AssignDrill.Wanted wanted = new AssignDrill.Wanted(drill.kind(), null, List.of());
+    return useCases.assignDrill().assign(made, drill.title(), drill.composition(), due, wanted);
   }
 
   private void drill(SchoolClass made, List<Assignment> assigned, int number) {
@@ -65,7 +68,7 @@ public final class DemoClass {
     for (int drill = 0; drill < assigned.size(); drill++) {
       Chance chance = Chance.of(number, drill);
       clock.set(start(assigned.get(drill), chance));
-      DemoLearner answers = new DemoLearner(member, chance);
+      DemoLearner answers = new DemoLearner(member, drill, chance);
       for (int count = 0; count < member.answered().get(drill); count++) {
         answer(learner, assigned.get(drill), answers);
       }
@@ -73,7 +76,7 @@ public final class DemoClass {
   }
 
   private static Instant start(Assignment assigned, Chance chance) {
-    Duration later = Duration.ofMinutes(chance.below(SPREAD_MINUTES));
+    Duration later = Duration.ofMinutes(chance.below(EVENING_MINUTES));
     return assigned.assignedAt().plus(AFTER_ASSIGNMENT).plus(later);
   }
 

@@ -1,21 +1,25 @@
 package withy.usecase;
 
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import withy.core.Chance;
 import withy.core.item.Item;
+import withy.core.item.Misconception;
 
-/** Answers as somebody does who has got a few things wrong, and slips now and then. */
+/** Answers a drill as somebody does who has got a few things wrong, and slips now and then. */
 final class DemoLearner {
   private static final int MILLE = 1000;
   private static final int NOT_SURE_ONE_IN = 3;
 
   private final DemoPlan.Member member;
+  private final List<Misconception> beliefs;
   private final Chance chance;
 
-  DemoLearner(DemoPlan.Member member, Chance chance) {
+  DemoLearner(DemoPlan.Member member, int drill, Chance chance) {
     this.member = member;
+    this.beliefs = member.beliefsIn(drill);
     this.chance = chance;
   }
 
@@ -40,7 +44,7 @@ final class DemoLearner {
 
   /** Where a belief of the learner's leads, if it speaks of what the item measures. */
   private Optional<String> believed(Item item) {
-    return member.beliefs().stream()
+    return beliefs.stream()
         .filter(each -> each.concepts().contains(item.measures()))
         .map(item::led)
         .flatMap(Optional::stream)

@@ -1,17 +1,26 @@
 package withy.usecase;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static withy.usecase.Refusals.assertRefused;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import withy.catalogue.DemoClassReader;
 import withy.catalogue.WaterReader;
+import withy.core.item.Concept;
+import withy.core.item.Misconception;
 import withy.core.measurement.ConceptError;
 import withy.core.measurement.Review;
+import withy.core.measurement.SequentialTest;
+import withy.core.measurement.SessionChange;
 import withy.core.measurement.Verdict;
 import withy.core.response.Response;
 import withy.store.MemoryStore;
@@ -54,7 +63,7 @@ class DemoClassTest {
   }
 
   @Test
-  void isSpreadOverPastDaysAndHasOneDrillDoneAndOneOpen() {
+  void isSpreadOverPastDaysAndHasDrillsDoneAndDrillsOpen() {
     InstructorCaller marlo = SCHOOL.instructor();
     Instant now = SCHOOL.clock.instant();
 
@@ -65,10 +74,60 @@ class DemoClassTest {
     Instant first = responses.get(0).answeredAt();
     Instant last = responses.get(responses.size() - 1).answeredAt();
     assertThat(Duration.between(first, last)).isGreaterThan(Duration.ofDays(4));
-    assertThat(drills).hasSize(3);
+    assertThat(drills).hasSize(4);
     assertThat(drills.get(0).assignment().due()).isAfter(now);
-    assertThat(drills.get(1).assignment().due()).isBefore(now);
-    assertThat(drills.get(0).learners()).extracting(each -> each.answered()).contains(0, 12);
+    assertThat(drills.get(1).assignment().due()).isAfter(now);
+    assertThat(drills.get(2).assignment().due()).isBefore(now);
+    assertThat(drills.get(3).assignment().due()).isBefore(now);
+    assertThat(drills.get(1).learners()).extracting(each -> each.answered()).contains(0, 5, 12);
+  }
+
+  @Test
+  void showsWhatChangedSinceTheLastSession() {
+    List<SessionChange> changes =
+        SCHOOL.cases.reviewClass().changes(SCHOOL.instructor(), MADE.id());
+
+    assertThat(changes)
+        .extracting(SessionChange::concept)
+        .contains("cardinal-identity", "cardinal-side", "lateral-side", "safe-water");
+    assertThat(changes)
+        .filteredOn(each -> each.trend() == SessionChange.Trend.BETTER)
+        .extracting(SessionChange::concept)
+        .containsExactly("cardinal-side");
+  }
+
+  @Test
+  void showsWhoIsReadyWhoIsNotAndWhoHasNotSaid() {
+    JudgeReadiness.Readiness readiness =
+        SCHOOL.cases.judgeReadiness().of(SCHOOL.instructor(), MADE.id());
+
+    Map<String, JudgeReadiness.Verdict> verdicts = new LinkedHashMap<>();
+    readiness.learners().forEach(each -> verdicts.put(each.nickname(), each));
+    assertThat(verdicts.get("Curlew").isReady()).isTrue();
+    assertThat(verdicts.get("Dunlin").stand()).isEqualTo(SequentialTest.Stand.NOT_READY);
+    assertThat(verdicts.get("Fulmar").stand()).isEqualTo(SequentialTest.Stand.GO_ON);
+    assertThat(verdicts.get("Godwit").stand()).isEqualTo(SequentialTest.Stand.READY);
+    assertThat(verdicts.get("Godwit").gate()).containsExactly(Concept.CARDINAL_SIDE);
+    assertThat(verdicts.get("Godwit").isReady()).isFalse();
+    assertThat(readiness.learners())
+        .filteredOn(each -> each.stand() == null)
+        .extracting(JudgeReadiness.Verdict::nickname)
+        .containsExactly("Knot", "Skua", "Wren");
+  }
+
+  @Test
+  void mendsOnlyWhatWasBelieved() {
+    SortedMap<Misconception, Integer> mended = new TreeMap<>(Map.of(Misconception.DANGER_NAMED, 1));
+
+    assertThat(member(List.of(Misconception.DANGER_NAMED), mended).beliefsIn(0))
+        .containsExactly(Misconception.DANGER_NAMED);
+    assertThat(member(List.of(Misconception.DANGER_NAMED), mended).beliefsIn(1)).isEmpty();
+    assertThatIllegalArgumentException().isThrownBy(() -> member(List.of(), mended));
+  }
+
+  private static DemoPlan.Member member(
+      List<Misconception> beliefs, SortedMap<Misconception, Integer> mended) {
+    return new DemoPlan.Member("Avocet", beliefs, mended, 0.05, 10, List.of(4, 4));
   }
 
   @Test
