@@ -4,7 +4,12 @@ import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import withy.core.Term;
+import withy.core.item.Concept;
+import withy.core.item.Form;
 import withy.usecase.Behind;
 import withy.usecase.Evidence;
 import withy.usecase.StoredResponse;
@@ -29,6 +34,18 @@ final class EvidenceTable implements Evidence {
         LIMIT :most) r
       JOIN issued_item i ON i.id = r.item ORDER BY r.answered_at DESC, r.item DESC
       """;
+
+  /** One look into the index of kinds for each that there can be. */
+  static final String KINDS =
+      "SELECT c.word AS concept, f.word AS form FROM "
+          + words(Concept.values())
+          + " c(word, place), "
+          + words(Form.values())
+          + """
+               f(word, place) WHERE EXISTS (SELECT 1 FROM response r
+                WHERE r.school_class = :class AND r.measured = c.word AND r.form = f.word)
+              ORDER BY c.place, f.place
+              """;
 
   /** Later than any answer. */
   private static final Instant LATEST = Instant.parse("9999-01-01T00:00:00Z");
@@ -114,7 +131,29 @@ final class EvidenceTable implements Evidence {
                 .list());
   }
 
-  private static String newest(Behind which, @Nullable Place before, Map<String, Object> bound) {
+  @Override
+  public List<Kind> kinds(String schoolClass) {
+    return access.read(
+        handle ->
+            handle
+                .createQuery(KINDS)
+                .bind("class", schoolClass)
+                .map(
+                    (row, context) ->
+                        new Kind(
+                            Term.parse(Concept.class, row.getString("concept")),
+                            Term.parse(Form.class, row.getString("form"))))
+                .list());
+  }
+
+  /** Terms and their places as rows; no word of ours needs quoting. */
+  private static String words(Term[] terms) {
+    return IntStream.range(0, terms.length)
+        .mapToObj(place -> "('" + terms[place].id() + "', " + place + ")")
+        .collect(Collectors.joining(", ", "(VALUES ", ")"));
+  }
+
+  static String newest(Behind which, @Nullable Place before, Map<String, Object> bound) {
     String where = where(which, bound);
     String older = "";
     if (before != null) {
@@ -141,9 +180,11 @@ final class EvidenceTable implements Evidence {
     if (which.misconception() != null) {
       return "r.school_class DESC, r.misconception DESC, ";
     }
-    return which.concept() == null
-        ? "r.school_class DESC, "
-        : "r.school_class DESC, r.measured DESC, ";
+    if (which.concept() == null) {
+      return "r.school_class DESC, ";
+    }
+    String concept = "r.school_class DESC, r.measured DESC, ";
+    return which.form() == null ? concept : concept + "r.form DESC, ";
   }
 
   private static String where(Behind which, Map<String, Object> bound) {
@@ -158,8 +199,10 @@ final class EvidenceTable implements Evidence {
     equal(where, bound, "misconception", which.misconception());
     switch (which.which()) {
       case ALL -> {}
+      case RIGHT -> where.append(" AND r.correct");
       case WRONG -> where.append(" AND NOT r.correct");
       case UNSURE -> where.append(" AND r.chosen IS NULL");
+      case RAPID -> where.append(" AND r.rapid");
       case FIRST -> first(where, bound, which.concept());
     }
     return where.toString();

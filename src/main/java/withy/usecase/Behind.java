@@ -29,13 +29,21 @@ public record Behind(
     return new Behind(schoolClass, null, null, null, null, null, null, null, Which.ALL);
   }
 
+  /** All of a class to items of one kind, which a form and a concept make. */
+  public static Behind kind(String schoolClass, String form, String concept) {
+    return new Behind(schoolClass, null, null, concept, form, null, null, null, Which.ALL);
+  }
+
   /** Which of the responses that are otherwise alike. */
   public enum Which implements Term {
     ALL,
+    RIGHT,
     /** Those that were not right, "not sure" among them. */
     WRONG,
     /** "Not sure". */
     UNSURE,
+    /** Those that came too fast for the item to have been read. */
+    RAPID,
     /** The first of each learner on the concept that it measures. */
     FIRST
   }

@@ -3,6 +3,8 @@ package withy.usecase;
 import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import withy.core.item.Concept;
+import withy.core.item.Form;
 
 /** Where the responses behind a figure are found. */
 public interface Evidence {
@@ -33,6 +35,12 @@ public interface Evidence {
    * @param most at least 1
    */
   List<Marked> latest(String schoolClass, @Nullable Place before, int most);
+
+  /** The kinds of question that a class has answered, in the order of concepts, then of forms. */
+  List<Kind> kinds(String schoolClass);
+
+  /** Items of one form that measure one concept. */
+  record Kind(Concept concept, Form form) {}
 
   /**
    * An answer and whether it was right.

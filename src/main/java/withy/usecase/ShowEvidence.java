@@ -1,7 +1,5 @@
 package withy.usecase;
 
-import com.github.benmanes.caffeine.cache.Cache;
-import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -15,26 +13,22 @@ public final class ShowEvidence {
   /** Of so many of the latest answers that a belief led to, those are chosen that show it best. */
   private static final int LATEST = 100;
 
-  /** Items drawn again that are kept, since drawing one with a water is most of a page's work. */
-  private static final int KEPT = 200;
-
   private final OpenClass openClass;
   private final Learners learners;
   private final Assignments assignments;
   private final IssuedItems issuedItems;
   private final Responses responses;
   private final Evidence evidence;
-  private final ItemSource source;
-  private final Cache<String, Item> drawn = Caffeine.newBuilder().maximumSize(KEPT).build();
+  private final DrawnAgain drawnAgain;
 
-  ShowEvidence(OpenClass openClass, Ports ports, ItemSource source) {
+  ShowEvidence(OpenClass openClass, Ports ports, DrawnAgain drawnAgain) {
     this.openClass = openClass;
     this.learners = ports.learners();
     this.assignments = ports.assignments();
     this.issuedItems = ports.issuedItems();
     this.responses = ports.responses();
     this.evidence = ports.evidence();
-    this.source = source;
+    this.drawnAgain = drawnAgain;
   }
 
   /**
@@ -116,7 +110,7 @@ public final class ShowEvidence {
     Assignment drill =
         assignments.find(issue.assignment()).orElseThrow(() -> new Refused(Reason.UNKNOWN_ITEM));
     StoredResponse response = responses.ofItem(issue.id()).orElse(null);
-    Item item = drawn(issue, drill, response);
+    Item item = drawnAgain.of(issue, drill, response);
     TalkOver.Asked alike = item != null && isAlike(drill) ? alike(issue, item) : null;
     return new Asked(own, learner, issue, item, response, alike);
   }
@@ -127,16 +121,6 @@ public final class ShowEvidence {
 
   private TalkOver.Asked alike(Issue issue, Item item) {
     return TalkOver.Asked.of(item, responses.atPosition(issue.assignment(), issue.position()));
-  }
-
-  /** The item as it was asked, or null where that cannot be had any more. */
-  private @Nullable Item drawn(Issue issue, Assignment drill, @Nullable StoredResponse response) {
-    if (!Issuing.isCurrent(issue)) {
-      return null;
-    }
-    Item item = Issuing.redraw(source, issue, drill);
-    boolean same = response == null || Grading.agrees(item, response.response());
-    return same ? item : null;
   }
 
   /**
@@ -154,25 +138,11 @@ public final class ShowEvidence {
     List<Telling> chosen = new ArrayList<>();
     for (Telling.Found each :
         Telling.ranked(evidence.led(own.id(), concept, misconception, LATEST))) {
-      Item item = chosen.size() < most ? again(each.item()) : null;
+      Item item = chosen.size() < most ? drawnAgain.of(each.item()) : null;
       if (item != null) {
         chosen.add(new Telling(each.item(), item, each.learners()));
       }
     }
     return chosen;
-  }
-
-  private @Nullable Item again(String id) {
-    Item known = drawn.getIfPresent(id);
-    Issue issue = known == null ? issuedItems.find(id).orElse(null) : null;
-    Assignment drill = issue == null ? null : assignments.find(issue.assignment()).orElse(null);
-    if (issue == null || drill == null) {
-      return known;
-    }
-    Item item = drawn(issue, drill, responses.ofItem(id).orElse(null));
-    if (item != null) {
-      drawn.put(id, item);
-    }
-    return item;
   }
 }

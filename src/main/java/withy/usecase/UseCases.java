@@ -19,6 +19,7 @@ public record UseCases(
     AnswerItem answerItem,
     ReviewClass reviewClass,
     ShowEvidence showEvidence,
+    ShowKind showKind,
     ExplainChoice explainChoice,
     PlanCourse planCourse,
     KeepCourse keepCourse,
@@ -47,6 +48,7 @@ public record UseCases(
     ReviewClass reviewClass = new ReviewClass(openClass, ports.learners(), reviews);
     ImportWater importWater = new ImportWater(ports.waters(), ports.waterFiles(), clock, secrets);
     KeepDrillSet keepDrillSet = new KeepDrillSet(ports, clock, secrets);
+    DrawnAgain drawnAgain = new DrawnAgain(ports, source);
     Rehearsals rehearsals = new Rehearsals(source);
     AssignDrill assignDrill =
         new AssignDrill(
@@ -80,7 +82,8 @@ public record UseCases(
             source),
         new AnswerItem(ports.assignments(), ports.issuedItems(), ports.responses(), clock, source),
         reviewClass,
-        new ShowEvidence(openClass, ports, source),
+        new ShowEvidence(openClass, ports, drawnAgain),
+        new ShowKind(openClass, ports.evidence(), reviews, drawnAgain),
         new ExplainChoice(openClass, ports, reviewClass, clock),
         new PlanCourse(openClass, reviews, clock),
         new KeepCourse(openClass, ports.courses(), secrets),

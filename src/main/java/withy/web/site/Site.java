@@ -13,6 +13,7 @@ import withy.web.pages.colleagues.SchoolPages;
 import withy.web.pages.courses.CoursePages;
 import withy.web.pages.drillsets.DrillSetPages;
 import withy.web.pages.evidence.EvidencePages;
+import withy.web.pages.evidence.KindPages;
 import withy.web.pages.instructor.AccountPages;
 import withy.web.pages.instructor.AssignmentPages;
 import withy.web.pages.instructor.ClassPages;
@@ -52,6 +53,7 @@ public final class Site implements RouteGroup {
             new ReviewPages(pages, useCases),
             new LearnerPages(pages, useCases),
             new EvidencePages(pages, useCases),
+            new KindPages(pages, useCases),
             new WaterPages(pages, useCases),
             new DrillSetPages(pages, useCases),
             new CoursePages(pages, useCases),

@@ -13,7 +13,10 @@ import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import withy.core.measurement.Distractor;
 import withy.core.measurement.FormAnalysis;
+import withy.core.measurement.KindAnalysis;
+import withy.core.measurement.LearnerSums;
 import withy.core.measurement.PointBiserial;
 import withy.core.measurement.Review;
 import withy.core.response.Response;
@@ -56,6 +59,30 @@ class PointBiserialTest {
       assertThat(form.facility()).isEqualTo(number(published.get(i), "p"), TEN_DIGITS);
       assertThat(form.discrimination())
           .isEqualTo(number(published.get(i), "point_biserial_excl(corrected)"), TEN_DIGITS);
+    }
+  }
+
+  /**
+   * A wrong answer of two is chosen where the right one is not: its coefficient is the opposite.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"LSAT6", "LSAT7"})
+  void analysesKindsAsItemsWhereEachLearnerAnswersEachKindOnce(String section) {
+    List<Response> all = responses(section);
+    List<LearnerSums> sums = LearnerSums.of(all);
+    for (CSVRecord published : Figures.of("item_stats_" + section + ".csv").subList(0, ITEMS)) {
+      List<Response> answers =
+          all.stream().filter(each -> each.form().equals(published.get("item"))).toList();
+      KindAnalysis kind = KindAnalysis.of(answers, sums);
+      assertThat(kind.answers()).isEqualTo(1000);
+      assertThat(kind.learners()).isEqualTo(1000);
+      assertThat(kind.facility()).isEqualTo(number(published, "p"), TEN_DIGITS);
+      assertThat(kind.discrimination())
+          .isEqualTo(number(published, "point_biserial_excl(corrected)"), TEN_DIGITS);
+      int wrong = 1000 - kind.right();
+      assertThat(kind.distractors())
+          .containsExactly(
+              new Distractor("region-swapped", wrong, 1000, Distractor.Work.FUNCTIONAL));
     }
   }
 

@@ -32,6 +32,8 @@ class TemplateTextsTest {
               + "|(why|next)\\.[a-z-]+(\\.(one|many))?"
               + "|class(\\.size|es\\.answered)\\.(none|one|many)"
               + "|review\\.silence-(worse|better)|review\\.telling-by\\.(none|one|many)"
+              + "|kind\\.((base|unjudged)\\.(none|one|many)|figure\\.[a-z]+(-says)?"
+              + "|(separation|work)-[a-z-]+)"
               + "|responses\\.(count\\.(none|one|many)|which-[a-z]+))");
 
   @Test

@@ -8,6 +8,7 @@ import withy.web.pages.instructor.Specimen;
  * An item as a learner was asked it.
  *
  * @param specimen the item drawn again; null where that cannot be had any more
+ * @param kind the address of the page of its kind; null where its form is not known
  * @param forRoom whether it can be put to the whole class
  * @param said what the learner answered
  * @param led the belief that leads there; null where none is known
@@ -24,6 +25,7 @@ public record AskedView(
     String learner,
     String nickname,
     @Nullable Specimen specimen,
+    @Nullable String kind,
     boolean forRoom,
     boolean answered,
     boolean right,

@@ -131,6 +131,7 @@ final class EvidenceViews {
         asked.learner().id(),
         asked.learner().nickname(),
         item == null ? null : specimens.of(item),
+        kind(asked, response),
         item != null && AskAgain.fits(item),
         response != null,
         response != null && response.correct(),
@@ -141,6 +142,16 @@ final class EvidenceViews {
             ? null
             : phrases.text("assignment.item-base", alike.right(), alike.answered()),
         alike == null ? List.of() : specimens.counts(alike));
+  }
+
+  private static @Nullable String kind(ShowEvidence.Asked asked, @Nullable Response response) {
+    AnswersBehind links = new AnswersBehind(asked.schoolClass().id());
+    String concept = asked.issue().concept().id();
+    Item item = asked.item();
+    if (item != null) {
+      return links.kindPage(item.form().id(), concept);
+    }
+    return response == null ? null : links.kindPage(response.form(), concept);
   }
 
   private String form(@Nullable Item item, @Nullable Response response) {

@@ -1,6 +1,7 @@
 package withy.web.pages.instructor;
 
 import withy.core.item.Form;
+import withy.usecase.Behind;
 import withy.web.pages.Address;
 
 /** Where the responses stand behind the figures of a class: the address of each list. */
@@ -46,6 +47,26 @@ public record AnswersBehind(String schoolClass) {
   /** Those that name a mark. */
   String about(String shown) {
     return list().with("form", Form.IDENTIFY.id()).with("key", shown).toString();
+  }
+
+  /** Of everybody to items of one kind, all or some of them. */
+  public String kind(String form, String concept, Behind.Which which) {
+    String only = which == Behind.Which.ALL ? "" : which.id();
+    return list().with("concept", concept).with("form", form).with("which", only).toString();
+  }
+
+  /** Of everybody to items of one kind, those that a belief led to. */
+  public String kindLed(String form, String concept, String misconception) {
+    return list()
+        .with("concept", concept)
+        .with("form", form)
+        .with("misconception", misconception)
+        .toString();
+  }
+
+  /** The page of a kind of question. */
+  public String kindPage(String form, String concept) {
+    return "/classes/" + schoolClass + "/kinds/" + form + "/" + concept;
   }
 
   /** Of one learner. */

@@ -89,7 +89,8 @@ public final class Phrases {
     return String.format(wording.locale(), "%d", value);
   }
 
-  String hundredths(double value) {
+  /** With two decimals. */
+  public String hundredths(double value) {
     return String.format(wording.locale(), "%.2f", value);
   }
 
@@ -99,7 +100,7 @@ public final class Phrases {
   }
 
   /** In full, as files have it. */
-  static String exact(double value) {
+  public static String exact(double value) {
     return Double.toString(value);
   }
 }

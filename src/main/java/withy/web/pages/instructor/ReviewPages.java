@@ -56,6 +56,7 @@ public final class ReviewPages implements RouteGroup {
             useCases.judgeReadiness().of(instructor, id),
             reviewClass.confusions(instructor, id),
             telling(instructor, id, review),
+            useCases.showKind().answered(instructor, id),
             reviewClass.ids(instructor, id));
     String title = pages.wording().text("page.review.title", shown.name());
     pages.show(visit, "review/review", title, views.review(reviewed));

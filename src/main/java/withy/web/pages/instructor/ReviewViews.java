@@ -19,9 +19,11 @@ import withy.core.measurement.Review;
 import withy.core.measurement.SessionChange;
 import withy.core.measurement.Silence;
 import withy.usecase.ComposeDrill;
+import withy.usecase.Evidence;
 import withy.usecase.JudgeReadiness.Readiness;
 import withy.usecase.SchoolClass;
 import withy.usecase.Telling;
+import withy.web.pages.Link;
 import withy.wording.Wording;
 
 /** Puts the review of a class into words and plots; every figure is the review's own. */
@@ -64,6 +66,7 @@ final class ReviewViews {
       Readiness readiness,
       ConfusionTable confusions,
       Map<String, List<Telling>> telling,
+      List<Evidence.Kind> kinds,
       Map<String, String> ids) {}
 
   ReviewView review(Reviewed from) {
@@ -148,6 +151,7 @@ final class ReviewViews {
         error.rate().wide() ? phrases.text("review.wide") : null,
         help(from, error.concept()),
         telling(from, error.concept()),
+        kinds(from, error.concept()),
         from.telling().containsKey(error.concept())
             ? List.of()
             : samples(shown.practice(), error.concept()));
@@ -180,6 +184,14 @@ final class ReviewViews {
                     specimens.of(each.item()),
                     behind.item(each.id()),
                     phrases.counted("review.telling-by", each.learners(), each.learners())))
+        .toList();
+  }
+
+  private List<Link> kinds(Reviewed from, String concept) {
+    AnswersBehind behind = new AnswersBehind(from.shown().id());
+    return from.kinds().stream()
+        .filter(each -> each.concept().id().equals(concept))
+        .map(each -> Link.to(phrases.name(each.form()), behind.kindPage(each.form().id(), concept)))
         .toList();
   }
 

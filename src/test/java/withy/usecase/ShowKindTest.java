@@ -1,0 +1,136 @@
+package withy.usecase;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static withy.usecase.Refusals.assertRefused;
+
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import withy.core.item.Composition;
+import withy.core.item.Concept;
+import withy.core.item.Form;
+import withy.core.measurement.Distractor;
+import withy.core.measurement.KindAnalysis;
+import withy.store.MemoryStore;
+import withy.store.Store;
+
+class ShowKindTest {
+  private final Store store = MemoryStore.create();
+  private final School school = School.over(store.ports(), 23);
+  private final InstructorCaller marlo = school.instructor();
+  private final SchoolClass tuesday = school.schoolClass();
+  private final Assignment sides = drill(Concept.LATERAL_SIDE, Form.SIDE);
+  private final Assignment others = drill(Concept.CARDINAL_SIDE, Form.CARDINAL_PASS);
+  private final ShowKind kinds = school.cases.showKind();
+
+  @AfterEach
+  void close() {
+    store.close();
+  }
+
+  private Assignment drill(Concept concept, Form form) {
+    Composition only = new Composition(List.of(concept), List.of(form), null, 2);
+    return school.cases.assignDrill().assign(marlo, tuesday.id(), form.id(), only, null);
+  }
+
+  /** Of every two learners one answers all rightly, the other all wrongly. */
+  private void answer(int from, int to) {
+    for (int i = from; i < to; i++) {
+      LearnerCaller learner = school.learner(tuesday, "Learner " + i);
+      for (Assignment each : List.of(sides, others)) {
+        IssuedItem next = school.next(learner, each);
+        school.clock().pass(java.time.Duration.ofSeconds(1));
+        school.answer(learner, next, i % 2 == 0 ? next.item().key() : School.wrong(next));
+      }
+    }
+  }
+
+  private ShowKind.Found found() {
+    return kinds.of(marlo, tuesday.id(), Form.SIDE, Concept.LATERAL_SIDE);
+  }
+
+  @Test
+  void judgesTheQuestionFromThirtyLearnersOn() {
+    answer(0, 29);
+    KindAnalysis few = found().analysis();
+    assertThat(few.learners()).isEqualTo(29);
+    assertThat(few.answers()).isEqualTo(29);
+    assertThat(few.facility()).isEqualTo(15 / 29.0);
+    assertThat(few.isJudged()).isFalse();
+    assertThat(few.discrimination()).isNull();
+    assertThat(few.distractors()).extracting(Distractor::work).containsOnlyNulls();
+
+    answer(29, 30);
+    KindAnalysis enough = found().analysis();
+    assertThat(enough.learners()).isEqualTo(30);
+    assertThat(enough.isJudged()).isTrue();
+    assertThat(enough.discrimination()).isEqualTo(1, within(1e-9));
+    assertThat(enough.distractors().stream().mapToInt(Distractor::chosen).sum()).isEqualTo(15);
+  }
+
+  @Test
+  void countsAsManyAsTheListsBehindItHold() {
+    answer(0, 9);
+    KindAnalysis kind = found().analysis();
+    ShowEvidence evidence = school.cases.showEvidence();
+    Behind all = Behind.kind(tuesday.id(), "side", "lateral-side");
+    assertThat(evidence.page(marlo, all, null).all()).isEqualTo(kind.answers());
+    assertThat(count(all, null, Behind.Which.RIGHT)).isEqualTo(kind.right());
+    assertThat(count(all, null, Behind.Which.UNSURE)).isEqualTo(kind.unsure());
+    assertThat(count(all, null, Behind.Which.RAPID)).isEqualTo(kind.rapid());
+    assertThat(kind.distractors()).isNotEmpty();
+    for (Distractor each : kind.distractors()) {
+      assertThat(count(all, each.misconception(), Behind.Which.ALL)).isEqualTo(each.chosen());
+    }
+  }
+
+  private long count(Behind kind, String misconception, Behind.Which which) {
+    Behind some =
+        new Behind(
+            kind.schoolClass(),
+            null,
+            null,
+            kind.concept(),
+            kind.form(),
+            null,
+            null,
+            misconception,
+            which);
+    return school.cases.showEvidence().page(marlo, some, null).all();
+  }
+
+  @Test
+  void showsTheNewestItemsOnceEach() {
+    answer(0, 8);
+    List<ShowKind.Shown> items = found().items();
+    assertThat(items).hasSize(3);
+    assertThat(items).extracting(ShowKind.Shown::item).doesNotHaveDuplicates();
+    assertThat(items).extracting(each -> each.item().form()).containsOnly(Form.SIDE);
+    assertThat(items.get(0).item().key()).isNotEqualTo(items.get(1).item().key());
+    assertThat(found().older()).isFalse();
+  }
+
+  @Test
+  void saysWhichKindsAClassHasAnswered() {
+    assertThat(kinds.answered(marlo, tuesday.id())).isEmpty();
+    answer(0, 2);
+    assertThat(kinds.answered(marlo, tuesday.id()))
+        .containsExactly(
+            new Evidence.Kind(Concept.LATERAL_SIDE, Form.SIDE),
+            new Evidence.Kind(Concept.CARDINAL_SIDE, Form.CARDINAL_PASS));
+  }
+
+  @Test
+  void showsNothingWhereNobodyAnsweredAndNothingOfAnothersClass() {
+    assertThat(found().analysis().answers()).isZero();
+    assertThat(found().items()).isEmpty();
+    answer(0, 2);
+    assertThat(kinds.of(marlo, school.schoolClass().id(), Form.SIDE, Concept.LATERAL_SIDE).items())
+        .isEmpty();
+    InstructorCaller other = new InstructorCaller("0".repeat(32), "Other");
+    assertRefused(
+        Reason.UNKNOWN_CLASS, () -> kinds.of(other, tuesday.id(), Form.SIDE, Concept.LATERAL_SIDE));
+    assertRefused(Reason.UNKNOWN_CLASS, () -> kinds.answered(other, tuesday.id()));
+  }
+}
