@@ -177,6 +177,9 @@ final class EvidenceTable implements Evidence {
     if (which.learner() != null) {
       return which.concept() == null ? "" : "r.learner DESC, r.measured DESC, ";
     }
+    if (which.assignment() != null) {
+      return "r.assignment DESC, ";
+    }
     if (which.misconception() != null) {
       return "r.school_class DESC, r.misconception DESC, ";
     }
@@ -197,6 +200,8 @@ final class EvidenceTable implements Evidence {
     equal(where, bound, "answer_key", which.key());
     equal(where, bound, "chosen", which.option());
     equal(where, bound, "misconception", which.misconception());
+    compared(where, bound, "answered_at >= :since", which.since());
+    compared(where, bound, "answered_at < :until", which.until());
     switch (which.which()) {
       case ALL -> {}
       case RIGHT -> where.append(" AND r.correct");
@@ -213,6 +218,15 @@ final class EvidenceTable implements Evidence {
     if (value != null) {
       where.append(" AND r.").append(column).append(" = :").append(column);
       bound.put(column, value);
+    }
+  }
+
+  /** A moment is bound under the word that ends the condition. */
+  private static void compared(
+      StringBuilder where, Map<String, Object> bound, String condition, @Nullable Instant moment) {
+    if (moment != null) {
+      where.append(" AND r.").append(condition);
+      bound.put(condition.substring(condition.indexOf(':') + 1), moment);
     }
   }
 

@@ -1,5 +1,6 @@
 package withy.usecase;
 
+import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 import withy.core.Term;
 
@@ -13,6 +14,8 @@ import withy.core.Term;
  * @param key what was right
  * @param option what was chosen
  * @param misconception that led to the answer, by its word
+ * @param since the moment from which they were given on
+ * @param until the moment before which they were given
  */
 public record Behind(
     String schoolClass,
@@ -23,7 +26,34 @@ public record Behind(
     @Nullable String key,
     @Nullable String option,
     @Nullable String misconception,
-    Which which) {
+    Which which,
+    @Nullable Instant since,
+    @Nullable Instant until) {
+  /** Whenever they were given. */
+  public Behind(
+      String schoolClass,
+      @Nullable String learner,
+      @Nullable String assignment,
+      @Nullable String concept,
+      @Nullable String form,
+      @Nullable String key,
+      @Nullable String option,
+      @Nullable String misconception,
+      Which which) {
+    this(
+        schoolClass,
+        learner,
+        assignment,
+        concept,
+        form,
+        key,
+        option,
+        misconception,
+        which,
+        null,
+        null);
+  }
+
   /** All of a class. */
   public static Behind all(String schoolClass) {
     return new Behind(schoolClass, null, null, null, null, null, null, null, Which.ALL);

@@ -2,6 +2,7 @@ package withy.usecase;
 
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -35,7 +36,19 @@ public final class ClassReviews {
     }
   }
 
-  private record Changed(Reviewed since, List<SessionChange> changes) {}
+  private record Changed(Reviewed since, Latest latest) {}
+
+  /**
+   * What changed in the latest session.
+   *
+   * @param began the first answer of the session; null where there is none to compare
+   * @param changes by concept
+   */
+  public record Latest(@Nullable Instant began, List<SessionChange> changes) {
+    public Latest {
+      changes = List.copyOf(changes);
+    }
+  }
 
   /** The review of a class as it stands. */
   Review of(String schoolClass) {
@@ -47,8 +60,8 @@ public final class ClassReviews {
     return reviewed(schoolClass).sums();
   }
 
-  /** What changed in the latest session, by concept; nobody but who asks for it waits for it. */
-  List<SessionChange> changes(String schoolClass) {
+  /** What changed in the latest session; nobody but who asks for it waits for it. */
+  Latest latest(String schoolClass) {
     Reviewed reviewed = reviewed(schoolClass);
     return changes
         .asMap()
@@ -57,8 +70,13 @@ public final class ClassReviews {
             (id, before) ->
                 before != null && before.since() == reviewed
                     ? before
-                    : new Changed(reviewed, SessionChange.of(reviewed.sums(), latest.of(id))))
-        .changes();
+                    : new Changed(reviewed, latest(reviewed, id)))
+        .latest();
+  }
+
+  private Latest latest(Reviewed reviewed, String id) {
+    LatestSession.Session session = latest.of(id);
+    return new Latest(session.began(), SessionChange.of(reviewed.sums(), session.tallies()));
   }
 
   private Reviewed reviewed(String schoolClass) {

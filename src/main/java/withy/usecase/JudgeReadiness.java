@@ -41,7 +41,8 @@ public final class JudgeReadiness {
   /**
    * How a learner stands.
    *
-   * @param stand of the latest readiness drill; null where none was begun
+   * @param drill the latest readiness drill, by id; null where none was begun
+   * @param stand of it; null where there is none
    * @param right of the answers that count there
    * @param answered those answers; rapid ones do not count
    * @param tries readiness drills begun, the latest among them
@@ -50,6 +51,7 @@ public final class JudgeReadiness {
   public record Verdict(
       String learner,
       String nickname,
+      @Nullable String drill,
       SequentialTest.@Nullable Stand stand,
       int right,
       int answered,
@@ -113,24 +115,29 @@ public final class JudgeReadiness {
     return all.stream().map(each -> verdict(each, drills, gates)).toList();
   }
 
+  /** A readiness drill and what a learner answered in it. */
+  private record Begun(String drill, List<Response> answers) {}
+
   private Verdict verdict(
       Learner learner, List<Assignment> drills, Map<String, List<Concept>> gates) {
     List<Concept> gate = gates.getOrDefault(learner.nickname(), List.of());
-    List<List<Response>> begun =
+    List<Begun> begun =
         drills.stream()
             .filter(each -> each.terms().isFor(learner.id()))
-            .map(each -> responses.of(learner.id(), each.id()))
-            .filter(each -> !each.isEmpty())
-            .sorted(Comparator.comparing((List<Response> each) -> each.get(0).answeredAt()))
+            .map(each -> new Begun(each.id(), responses.of(learner.id(), each.id())))
+            .filter(each -> !each.answers().isEmpty())
+            .sorted(Comparator.comparing((Begun each) -> each.answers().get(0).answeredAt()))
             .toList();
     if (begun.isEmpty()) {
-      return new Verdict(learner.id(), learner.nickname(), null, 0, 0, 0, gate);
+      return new Verdict(learner.id(), learner.nickname(), null, null, 0, 0, 0, gate);
     }
-    List<Boolean> counted = counted(begun.get(begun.size() - 1));
+    Begun latest = begun.get(begun.size() - 1);
+    List<Boolean> counted = counted(latest.answers());
     int right = (int) counted.stream().filter(each -> each).count();
     return new Verdict(
         learner.id(),
         learner.nickname(),
+        latest.drill(),
         SequentialTest.USUAL.stand(counted),
         right,
         counted.size(),

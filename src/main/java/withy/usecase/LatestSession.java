@@ -1,6 +1,7 @@
 package withy.usecase;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,24 +29,32 @@ final class LatestSession {
     this.evidence = evidence;
   }
 
-  /** Tallies by nickname and concept; none where the session has no end within sight. */
-  Map<String, Map<String, Tally>> of(String schoolClass) {
+  /**
+   * A session.
+   *
+   * @param began with its first answer; null where it has no end within sight
+   * @param tallies by nickname and concept; none where it has no end within sight
+   */
+  record Session(@Nullable Instant began, Map<String, Map<String, Tally>> tallies) {}
+
+  /** The latest session of a class. */
+  Session of(String schoolClass) {
     Map<String, Map<String, Tally>> tallies = new LinkedHashMap<>();
     Evidence.@Nullable Place place = null;
     for (int read = 0; read < MOST; read += PAGE) {
       List<Marked> page = evidence.latest(schoolClass, place, PAGE);
       for (Marked each : page) {
         if (place != null && isOver(each.place(), place)) {
-          return tallies;
+          return new Session(place.answeredAt(), tallies);
         }
         add(tallies, each);
         place = each.place();
       }
       if (page.size() < PAGE) {
-        return tallies;
+        return new Session(place == null ? null : place.answeredAt(), tallies);
       }
     }
-    return Map.of();
+    return new Session(null, Map.of());
   }
 
   private static boolean isOver(Evidence.Place earlier, Evidence.Place later) {

@@ -79,7 +79,16 @@ public final class ReviewClass {
    * @throws Refused UNKNOWN_CLASS
    */
   public List<SessionChange> changes(InstructorCaller instructor, String classId) {
-    return reviews.changes(openClass.of(instructor, classId).id());
+    return latest(instructor, classId).changes();
+  }
+
+  /**
+   * The same, and when that session began.
+   *
+   * @throws Refused UNKNOWN_CLASS
+   */
+  public ClassReviews.Latest latest(InstructorCaller instructor, String classId) {
+    return reviews.latest(openClass.of(instructor, classId).id());
   }
 
   /** How much each class of the instructor answered, by its id. */

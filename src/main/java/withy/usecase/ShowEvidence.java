@@ -63,12 +63,16 @@ public final class ShowEvidence {
    * A page of the responses behind a figure.
    *
    * @param before where it begins; null for the newest
-   * @throws Refused UNKNOWN_CLASS; UNKNOWN_LEARNER where the one named is not in the class
+   * @throws Refused UNKNOWN_CLASS; UNKNOWN_LEARNER, UNKNOWN_ASSIGNMENT where the one named is not
+   *     of the class
    */
   public Page page(InstructorCaller instructor, Behind which, Evidence.@Nullable Place before) {
     openClass.of(instructor, which.schoolClass());
     if (which.learner() != null) {
       learner(which.schoolClass(), which.learner());
+    }
+    if (which.assignment() != null) {
+      drill(which.schoolClass(), which.assignment());
     }
     List<StoredResponse> found = evidence.newest(which, before, PAGE + 1);
     if (found.size() <= PAGE) {
@@ -87,6 +91,22 @@ public final class ShowEvidence {
    */
   public Learner learner(InstructorCaller instructor, String classId, String learner) {
     return learner(openClass.of(instructor, classId).id(), learner);
+  }
+
+  /**
+   * A drill of a class of the instructor's.
+   *
+   * @throws Refused UNKNOWN_CLASS, UNKNOWN_ASSIGNMENT
+   */
+  public Assignment drill(InstructorCaller instructor, String classId, String assignment) {
+    return drill(openClass.of(instructor, classId).id(), assignment);
+  }
+
+  private Assignment drill(String schoolClass, String assignment) {
+    return assignments
+        .find(assignment)
+        .filter(each -> each.schoolClass().equals(schoolClass))
+        .orElseThrow(() -> new Refused(Reason.UNKNOWN_ASSIGNMENT));
   }
 
   private Learner learner(String schoolClass, String learner) {

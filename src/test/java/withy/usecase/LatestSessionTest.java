@@ -51,7 +51,7 @@ class LatestSessionTest {
   }
 
   private Map<String, Map<String, Tally>> latest() {
-    return new LatestSession(store.ports().evidence()).of(tuesday.id());
+    return new LatestSession(store.ports().evidence()).of(tuesday.id()).tallies();
   }
 
   @Test

@@ -167,5 +167,8 @@ class ShowEvidenceTest {
         new Behind(
             friday.id(), learners.get(0).id(), null, null, null, null, null, null, Which.ALL);
     assertRefused(Reason.UNKNOWN_LEARNER, () -> evidence.page(marlo, stranger, null));
+    Behind elsewhere =
+        new Behind(friday.id(), null, drill.id(), null, null, null, null, null, Which.ALL);
+    assertRefused(Reason.UNKNOWN_ASSIGNMENT, () -> evidence.page(marlo, elsewhere, null));
   }
 }

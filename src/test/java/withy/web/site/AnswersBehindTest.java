@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.BindException;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import org.jsoup.nodes.Document;
@@ -12,33 +13,54 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import withy.core.item.ItemGenerator;
+import withy.usecase.MovableClock;
 
 /** Each figure of a review leads to as many answers as it says, and tells so on its own. */
 class AnswersBehindTest {
+  private static final MovableClock CLOCK = new MovableClock();
+
   @TempDir private static Path folder;
   private static OpenServer server;
   private static Visitor instructor;
   private static String classPage;
+  private static String drillPage;
 
   @BeforeAll
   static void answer() throws BindException {
-    server = OpenServer.on(folder);
+    server = OpenServer.on(folder, ItemGenerator::item, CLOCK);
     instructor = server.instructor();
     instructor.send("main form", "name", "Tuesday evening", "practice", "iala-a");
     classPage = instructor.path().replaceFirst("\\?.*", "");
     String code = instructor.one(".code-shown").text();
     instructor.follow("a[href$=compose]");
-    instructor.send("#compose", "form", "identify", "length", "9", "do", "assign");
-    for (String nickname : List.of("Mira", "Sven")) {
-      Visitor learner = server.visitor();
-      learner.get("/join/" + code);
-      learner.send("form[action=/join]", "nickname", nickname);
-      learner.get("/drills");
-      learner.follow(".drills a");
-      for (int i = 0; i < 9; i++) {
-        learner.answer();
-        learner.follow(".next a");
-      }
+    instructor.send(
+        "#compose", "form", "identify", "length", "9", "title", "Round one", "do", "assign");
+    List<Visitor> learners = List.of(learner(code, "Mira"), learner(code, "Sven"));
+    learners.forEach(each -> answer(each, "Round one", 9));
+    learner(code, "Wren");
+    CLOCK.pass(Duration.ofHours(7));
+    instructor = server.instructor();
+    instructor.get(classPage + "/compose");
+    instructor.send(
+        "#compose", "form", "identify", "title", "The test", "kind", "readiness", "do", "assign");
+    drillPage = instructor.one(".assigned h3 a:contains(The test)").attr("href");
+    learners.forEach(each -> answer(each, "The test", 2));
+  }
+
+  private static Visitor learner(String code, String nickname) {
+    Visitor learner = server.visitor();
+    learner.get("/join/" + code);
+    learner.send("form[action=/join]", "nickname", nickname);
+    return learner;
+  }
+
+  private static void answer(Visitor learner, String drill, int items) {
+    learner.get("/drills");
+    learner.follow(".drills a:contains(" + drill + ")");
+    for (int i = 0; i < items; i++) {
+      learner.answer();
+      learner.follow(".next a");
     }
   }
 
@@ -54,7 +76,8 @@ class AnswersBehindTest {
   private static int behind(Element link) {
     String count = instructor.get(link.attr("href")).expectFirst("h1").text();
     assertThat(instructor.status()).isEqualTo(200);
-    return count.startsWith("One") ? 1 : Integer.parseInt(count.split(" ")[0]);
+    String word = count.split(" ")[0];
+    return word.equals("No") ? 0 : word.equals("One") ? 1 : Integer.parseInt(word);
   }
 
   private static int first(String text) {
@@ -76,7 +99,7 @@ class AnswersBehindTest {
     for (Element mark : review().select(".matrix th[scope=row] a")) {
       all += behind(mark);
     }
-    assertThat(all).isEqualTo(18);
+    assertThat(all).isEqualTo(22);
   }
 
   @Test
@@ -103,6 +126,50 @@ class AnswersBehindTest {
       assertThat(behind(links.get(1))).isEqualTo(answers);
       assertThat(behind(links.get(2))).isOne();
     }
+  }
+
+  @Test
+  void leadsFromWhoIsReadyToTheAnswersOfThatDrill() {
+    for (Element each : review().select("section[aria-labelledby=ready] li")) {
+      assertThat(behind(each.expectFirst("a"))).isEqualTo(2);
+      assertThat(instructor.page().select(".behind-about span").eachText())
+          .containsExactly(each.expectFirst("strong").text(), "The test");
+    }
+    Document drill = instructor.get(drillPage);
+    assertThat(drill.select(".people tbody tr")).hasSize(3);
+    for (Element row : drill.select(".people tbody tr")) {
+      assertThat(behind(row.expectFirst("a"))).isEqualTo(first(row.expectFirst("a").text()));
+    }
+    assertThat(behind(drill.expectFirst(".spread a"))).isEqualTo(4);
+  }
+
+  @Test
+  void leadsFromAChangeToTheAnswersOfTheSessionAndFromSilenceToThoseThatWereHeard() {
+    Document review = review();
+    List<Element> changes = review.select("section[aria-labelledby=session] a");
+    assertThat(changes).isNotEmpty();
+    for (Element each : changes) {
+      String in = each.attr("href");
+      int all = behind(review.expectFirst("a[href=" + in.replaceFirst("&.*", "") + "]"));
+      int now = behind(each);
+      String before = in.replace("since", "until");
+      assertThat(now).isPositive().isLessThan(all);
+      assertThat(behind(new Element("a").attr("href", before))).isEqualTo(all - now);
+      assertThat(instructor.one(".behind-about").text()).contains("before ");
+    }
+    for (Element each : review.select(".hidden-by-silence a")) {
+      assertThat(behind(each)).isPositive();
+      assertThat(instructor.one(".behind-about").text()).isEqualTo(each.text());
+    }
+  }
+
+  @Test
+  void refusesADrillOfAnotherClassAndAMomentThatIsNone() {
+    String list = classPage + "/responses";
+    instructor.get(list + "?assignment=" + "0".repeat(32));
+    assertThat(instructor.status()).isEqualTo(404);
+    instructor.get(list + "?since=yesterday");
+    assertThat(instructor.status()).isEqualTo(422);
   }
 
   /** Read out alone, a link says what it is about: its name begins with what is seen. */

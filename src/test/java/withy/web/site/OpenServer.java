@@ -34,8 +34,7 @@ final class OpenServer implements AutoCloseable {
   private final UseCases useCases;
   private final Server server;
 
-  private OpenServer(Store store, ItemSource source) throws BindException {
-    Clock clock = Clock.systemUTC();
+  private OpenServer(Store store, ItemSource source, Clock clock) throws BindException {
     this.store = store;
     this.useCases =
         UseCases.over(
@@ -53,7 +52,12 @@ final class OpenServer implements AutoCloseable {
 
   /** A server that asks items from a source. */
   static OpenServer on(Path folder, ItemSource source) throws BindException {
-    return new OpenServer(Store.open(folder, Clock.systemUTC()), source);
+    return on(folder, source, Clock.systemUTC());
+  }
+
+  /** A server that goes by a clock of the test's. */
+  static OpenServer on(Path folder, ItemSource source, Clock clock) throws BindException {
+    return new OpenServer(Store.open(folder, clock), source, clock);
   }
 
   private Server.Parts parts(Clock clock) {

@@ -43,7 +43,9 @@ record BehindAsked(Behind which, Evidence.@Nullable Place before) {
             asked(visit, "key"),
             asked(visit, "option"),
             word(visit, Misconception.class, "misconception"),
-            which == null ? Which.ALL : which);
+            which == null ? Which.ALL : which,
+            moment(visit, "since"),
+            moment(visit, "until"));
     return new BehindAsked(behind, place(asked(visit, "before")));
   }
 
@@ -64,6 +66,15 @@ record BehindAsked(Behind which, Evidence.@Nullable Place before) {
     try {
       return value == null ? null : Term.parse(type, value);
     } catch (IllegalArgumentException unknown) {
+      throw Declined.field(Fault.MALFORMED_FIELD, field);
+    }
+  }
+
+  private static @Nullable Instant moment(Visit visit, String field) {
+    String value = asked(visit, field);
+    try {
+      return value == null ? null : Instant.parse(value);
+    } catch (DateTimeException malformed) {
       throw Declined.field(Fault.MALFORMED_FIELD, field);
     }
   }
@@ -95,10 +106,12 @@ record BehindAsked(Behind which, Evidence.@Nullable Place before) {
         .with("key", text(which.key()))
         .with("option", text(which.option()))
         .with("misconception", text(which.misconception()))
-        .with("which", which.which() == Which.ALL ? "" : which.which().id());
+        .with("which", which.which() == Which.ALL ? "" : which.which().id())
+        .with("since", text(which.since()))
+        .with("until", text(which.until()));
   }
 
-  private static String text(@Nullable String value) {
-    return value == null ? "" : value;
+  private static String text(@Nullable Object value) {
+    return value == null ? "" : value.toString();
   }
 }

@@ -2,6 +2,7 @@ package withy.web.pages.evidence;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import withy.usecase.Assignment;
 import withy.usecase.Learner;
 import withy.usecase.SchoolClass;
 import withy.usecase.ShowEvidence;
@@ -38,9 +39,16 @@ public final class EvidencePages implements RouteGroup {
     String named = asked.which().learner();
     @Nullable Learner of =
         named == null ? null : evidence.learner(visit.instructor(), own.id(), named);
+    String drill = asked.which().assignment();
+    @Nullable Assignment in =
+        drill == null ? null : evidence.drill(visit.instructor(), own.id(), drill);
     ShowEvidence.Page page = evidence.page(visit.instructor(), asked.which(), asked.before());
     String title = pages.wording().text("page.responses.title", own.name());
-    pages.show(visit, "evidence/responses", title, views.list(own, asked, of, page));
+    pages.show(
+        visit,
+        "evidence/responses",
+        title,
+        views.list(own, asked, new EvidenceViews.Named(of, in), page));
   }
 
   private void item(Visit visit) {

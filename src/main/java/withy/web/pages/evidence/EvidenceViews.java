@@ -9,6 +9,7 @@ import withy.core.item.Item;
 import withy.core.item.Misconception;
 import withy.core.response.Response;
 import withy.usecase.AskAgain;
+import withy.usecase.Assignment;
 import withy.usecase.Behind;
 import withy.usecase.Evidence;
 import withy.usecase.Learner;
@@ -34,24 +35,29 @@ final class EvidenceViews {
     this.days = pages.days();
   }
 
-  ResponsesView list(
-      SchoolClass own, BehindAsked asked, @Nullable Learner of, ShowEvidence.Page page) {
+  /** Who and what is named by id in the address of a list; null where it is not. */
+  record Named(@Nullable Learner learner, @Nullable Assignment drill) {}
+
+  ResponsesView list(SchoolClass own, BehindAsked asked, Named named, ShowEvidence.Page page) {
     AnswersBehind links = new AnswersBehind(own.id());
     Evidence.Place older = page.older();
     return new ResponsesView(
         own.id(),
         own.name(),
         phrases.counted("responses.count", (int) page.all(), page.all()),
-        about(own, asked.which(), of),
+        about(own, asked.which(), named),
         page.rows().stream().map(each -> row(links, each)).toList(),
         asked.before() == null ? null : asked.address().toString(),
         older == null ? null : asked.from(older).toString());
   }
 
-  private List<String> about(SchoolClass own, Behind which, @Nullable Learner of) {
+  private List<String> about(SchoolClass own, Behind which, Named named) {
     List<String> about = new ArrayList<>();
-    if (of != null) {
-      about.add(of.nickname());
+    if (named.learner() != null) {
+      about.add(named.learner().nickname());
+    }
+    if (named.drill() != null) {
+      about.add(phrases.title(named.drill()));
     }
     if (which.concept() != null) {
       about.add(phrases.concept(which.concept()));
@@ -70,6 +76,12 @@ final class EvidenceViews {
     }
     if (which.which() != Behind.Which.ALL) {
       about.add(phrases.text("responses.which-" + which.which().id()));
+    }
+    if (which.since() != null) {
+      about.add(phrases.text("responses.since", days.said(which.since())));
+    }
+    if (which.until() != null) {
+      about.add(phrases.text("responses.until", days.said(which.until())));
     }
     return about;
   }

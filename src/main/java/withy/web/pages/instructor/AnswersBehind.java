@@ -1,5 +1,6 @@
 package withy.web.pages.instructor;
 
+import java.time.Instant;
 import withy.core.item.Form;
 import withy.usecase.Behind;
 import withy.web.pages.Address;
@@ -95,6 +96,31 @@ public record AnswersBehind(String schoolClass) {
         .with("concept", concept)
         .with("which", "first")
         .toString();
+  }
+
+  /** Of one learner, those that came too fast for the item to have been read. */
+  String rapid(String learner) {
+    return list().with("learner", learner).with("which", "rapid").toString();
+  }
+
+  /** To a drill. */
+  String in(String drill) {
+    return list().with("assignment", drill).toString();
+  }
+
+  /** To a drill, of one learner. */
+  String in(String drill, String learner) {
+    return list().with("learner", learner).with("assignment", drill).toString();
+  }
+
+  /** On a concept, from a moment on. */
+  String since(String concept, Instant moment) {
+    return list().with("concept", concept).with("since", moment.toString()).toString();
+  }
+
+  /** On a concept, before a moment. */
+  String until(String concept, Instant moment) {
+    return list().with("concept", concept).with("until", moment.toString()).toString();
   }
 
   /** The page of an item. */

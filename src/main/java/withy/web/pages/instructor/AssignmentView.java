@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * One assignment, for its instructor.
  *
+ * @param begun how many learners have, with all answers
  * @param readiness of a readiness drill, the class in one sentence; null of others
  * @param items of a fixed drill, to talk over; none of others
  */
@@ -15,6 +16,7 @@ public record AssignmentView(
     String className,
     String title,
     String kind,
+    Linked begun,
     List<String> facts,
     @Nullable String readiness,
     List<DoneRow> learners,
@@ -22,15 +24,16 @@ public record AssignmentView(
   /**
    * How far one learner is.
    *
-   * @param judged what a readiness drill found; null of others
+   * @param answered how many items, with the answers
+   * @param judged what readiness drills found; null of other drills
    * @param extended until when it is for this learner alone; empty where it is as for all
    */
   public record DoneRow(
       String id,
       String nickname,
-      String answered,
+      Linked answered,
       String last,
-      @Nullable String judged,
+      @Nullable Judged judged,
       String extended) {}
 
   /**

@@ -37,24 +37,32 @@ final class AssignmentViews {
     for (TalkOver.Asked each : asked) {
       items.add(item(items.size() + 1, each));
     }
-    String title = shown.title().isEmpty() ? phrases.text("drills.untitled") : shown.title();
     return new AssignmentView(
         shown.id(),
         own.id(),
         own.name(),
-        title,
+        phrases.title(shown),
         phrases.text("compose.kind-" + shown.terms().kind().id()),
+        begun(progress),
         facts(progress),
         readiness == null ? null : readinessWords.said(readiness),
         progress.learners().stream().map(each -> row(shown, each, readiness)).toList(),
         items);
   }
 
+  private Linked begun(Progress progress) {
+    Assignment shown = progress.assignment();
+    long begun = progress.learners().stream().filter(each -> each.answered() > 0).count();
+    String said = phrases.text("assignment.begun", begun, progress.learners().size());
+    return new Linked(
+        said,
+        phrases.text("assignment.begun-says", said, phrases.title(shown)),
+        new AnswersBehind(shown.schoolClass()).in(shown.id()));
+  }
+
   private List<String> facts(Progress progress) {
     Assignment shown = progress.assignment();
     List<String> facts = new ArrayList<>();
-    long done = progress.learners().stream().filter(each -> each.answered() > 0).count();
-    facts.add(phrases.text("assignment.begun", done, progress.learners().size()));
     facts.add(phrases.text("assignment.assigned", pages.days().said(shown.assignedAt())));
     Instant opens = shown.terms().opensAt();
     if (opens != null) {
@@ -68,19 +76,28 @@ final class AssignmentViews {
 
   private AssignmentView.DoneRow row(
       Assignment shown, LearnerProgress learner, @Nullable Readiness readiness) {
-    boolean test = shown.terms().kind() == DrillKind.READINESS;
     Instant last = learner.lastAnsweredAt();
     Instant extended = shown.terms().extensions().get(learner.learner());
     Instant due = shown.dueFor(learner.learner());
     return new AssignmentView.DoneRow(
         learner.learner(),
         learner.nickname(),
+        answered(shown, learner),
+        last(last, due),
+        readiness == null ? null : judged(shown, learner, readiness),
+        extended == null ? "" : pages.days().said(extended));
+  }
+
+  private Linked answered(Assignment shown, LearnerProgress learner) {
+    boolean test = shown.terms().kind() == DrillKind.READINESS;
+    String said =
         test
             ? phrases.text("assignment.answered", learner.answered())
-            : phrases.text("class.answered-of", learner.answered(), shown.composition().length()),
-        last(last, due),
-        readiness == null ? null : judged(learner, readiness),
-        extended == null ? "" : pages.days().said(extended));
+            : phrases.text("class.answered-of", learner.answered(), shown.composition().length());
+    return new Linked(
+        said,
+        phrases.text("assignment.answered-says", said, learner.nickname()),
+        new AnswersBehind(shown.schoolClass()).in(shown.id(), learner.learner()));
   }
 
   private String last(@Nullable Instant last, @Nullable Instant due) {
@@ -92,12 +109,13 @@ final class AssignmentViews {
     return late ? phrases.text("assignment.late", said) : said;
   }
 
-  private String judged(LearnerProgress learner, Readiness readiness) {
+  private @Nullable Judged judged(Assignment shown, LearnerProgress learner, Readiness readiness) {
+    AnswersBehind answers = new AnswersBehind(shown.schoolClass());
     return readiness.learners().stream()
         .filter(each -> each.learner().equals(learner.learner()))
         .findFirst()
-        .map(readinessWords::said)
-        .orElse("");
+        .map(each -> readinessWords.judged(each, answers))
+        .orElse(null);
   }
 
   private AssignmentView.TalkItem item(int number, TalkOver.Asked asked) {

@@ -127,8 +127,7 @@ final class ClassViews {
   }
 
   String title(Progress progress) {
-    String title = progress.assignment().title();
-    return title.isEmpty() ? phrases.text("drills.untitled") : title;
+    return phrases.title(progress.assignment());
   }
 
   private List<WeakRow> weakest(Review review) {

@@ -57,7 +57,7 @@ public final class LearnerPages implements RouteGroup {
             sums.learner(),
             phrases.text("learner.base", sums.right(), sums.answers()),
             new AnswersBehind(own.id()).of(learner),
-            effort(sums),
+            effort(sums, new AnswersBehind(own.id()).rapid(learner)),
             useCases
                 .explainChoice()
                 .next(visit.instructor(), id, learner)
@@ -73,17 +73,15 @@ public final class LearnerPages implements RouteGroup {
     Assignment drill = next.drill();
     return drill == null
         ? phrases.text("next.in-any", concept, nickname, why)
-        : phrases.text("next.in-drill", concept, title(drill), why);
+        : phrases.text("next.in-drill", concept, phrases.title(drill), why);
   }
 
-  private String title(Assignment drill) {
-    return drill.title().isEmpty() ? phrases.text("drills.untitled") : drill.title();
-  }
-
-  private @Nullable String effort(LearnerSums sums) {
+  private @Nullable Linked effort(LearnerSums sums, String behind) {
     int slow = sums.answers() - sums.rapid();
     boolean little = sums.answers() > 0 && slow < RapidAnswers.EFFORT * sums.answers();
-    return little ? phrases.text("learner.rapid", sums.rapid(), sums.answers()) : null;
+    String said = phrases.text("learner.rapid", sums.rapid(), sums.answers());
+    String says = phrases.text("learner.rapid-says", said, sums.learner());
+    return little ? new Linked(said, says, behind) : null;
   }
 
   /** The learner's own answers, as the lists of them are addressed. */

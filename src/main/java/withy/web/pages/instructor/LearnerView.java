@@ -17,7 +17,7 @@ public record LearnerView(
     String nickname,
     String base,
     String behind,
-    @Nullable String effort,
+    @Nullable Linked effort,
     @Nullable String next,
     List<StandsRow> rows) {
   /**

@@ -10,6 +10,7 @@ import withy.core.mark.PracticeNames;
 import withy.core.measurement.Belief;
 import withy.core.measurement.ConceptError;
 import withy.core.measurement.Need;
+import withy.usecase.Assignment;
 import withy.wording.Wording;
 
 /** Words for what the review is about: concepts, beliefs, verdicts, figures. */
@@ -34,6 +35,11 @@ public final class Phrases {
   /** The name of a term. */
   public String name(Term term) {
     return wording.name(term);
+  }
+
+  /** The title of a drill, or that it has none. */
+  public String title(Assignment drill) {
+    return drill.title().isEmpty() ? text("drills.untitled") : drill.title();
   }
 
   /** The name of a concept. */

@@ -1,6 +1,8 @@
 package withy.web.pages.instructor;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import withy.core.item.Concept;
 import withy.core.measurement.SequentialTest;
 import withy.usecase.JudgeReadiness.Readiness;
 import withy.usecase.JudgeReadiness.Verdict;
@@ -20,19 +22,28 @@ record ReadinessWords(Phrases phrases) {
         phrases.percent(readiness.interval().upper()));
   }
 
-  /** Of one learner. */
-  String said(Verdict verdict) {
+  /** Of one learner of the class whose answers these are. */
+  Judged judged(Verdict verdict, AnswersBehind answers) {
+    List<Linked> gate = verdict.gate().stream().map(each -> gate(verdict, each, answers)).toList();
+    return new Judged(verdict.nickname(), found(verdict, answers), gate);
+  }
+
+  private @Nullable Linked found(Verdict verdict, AnswersBehind answers) {
     SequentialTest.Stand stand = verdict.stand();
-    if (stand == null) {
-      return phrases.text("assignment.not-begun");
+    String drill = verdict.drill();
+    if (stand == null || drill == null) {
+      return null;
     }
     String found =
         phrases.text(
             "assignment.stand-" + stand.id(), verdict.right(), verdict.answered(), verdict.tries());
-    if (verdict.gate().isEmpty()) {
-      return found;
-    }
-    List<String> gate = verdict.gate().stream().map(phrases::name).toList();
-    return found + " " + phrases.text("assignment.gate", String.join(", ", gate));
+    String says = phrases.text("assignment.judged-says", found, verdict.nickname());
+    return new Linked(found, says, answers.in(drill, verdict.learner()));
+  }
+
+  private Linked gate(Verdict verdict, Concept concept, AnswersBehind answers) {
+    String name = phrases.name(concept);
+    String says = phrases.text("assignment.gate-says", name, verdict.nickname());
+    return new Linked(name, says, answers.of(verdict.learner(), concept.id()));
   }
 }

@@ -50,7 +50,7 @@ public final class ReviewPages implements RouteGroup {
             review,
             reviewClass.silent(instructor, id),
             reviewClass.silence(instructor, id),
-            reviewClass.changes(instructor, id),
+            reviewClass.latest(instructor, id),
             reviewClass.needs(instructor, id),
             reviewClass.beginnings(instructor, id),
             useCases.judgeReadiness().of(instructor, id),

@@ -23,20 +23,17 @@ public record ReviewView(
     String base,
     String behind,
     @Nullable String silent,
-    List<String> hidden,
+    List<Saying> hidden,
     @Nullable TeachNext teach,
     List<ConceptRow> concepts,
-    List<String> changes,
+    List<Saying> changes,
     List<Choice> people,
     List<LearnerRows> learners,
     String readiness,
-    List<ReadyRow> ready,
+    List<Judged> ready,
     List<GroupRow> groups,
     List<ConfusionRow> confusions,
     @Nullable ConfusionTableView table) {
-  /** What a readiness drill found of a learner. */
-  public record ReadyRow(String nickname, String found) {}
-
   /**
    * What most of the class needs.
    *

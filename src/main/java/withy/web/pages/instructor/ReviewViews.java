@@ -16,8 +16,8 @@ import withy.core.measurement.ConfusionTable;
 import withy.core.measurement.LearnerState;
 import withy.core.measurement.Need;
 import withy.core.measurement.Review;
-import withy.core.measurement.SessionChange;
 import withy.core.measurement.Silence;
+import withy.usecase.ClassReviews;
 import withy.usecase.ComposeDrill;
 import withy.usecase.Evidence;
 import withy.usecase.JudgeReadiness.Readiness;
@@ -60,7 +60,7 @@ final class ReviewViews {
       Review review,
       List<String> silent,
       List<Silence> silence,
-      List<SessionChange> changes,
+      ClassReviews.Latest latest,
       List<Need> needs,
       Map<String, ClassRate> beginnings,
       Readiness readiness,
@@ -72,27 +72,28 @@ final class ReviewViews {
   ReviewView review(Reviewed from) {
     SchoolClass shown = from.shown();
     Review review = from.review();
+    AnswersBehind answers = new AnswersBehind(shown.id());
     List<String> silent = from.silent();
     int all = review.classSize() + silent.size();
-    int answers = review.concepts().stream().mapToInt(each -> each.rate().answers()).sum();
+    int count = review.concepts().stream().mapToInt(each -> each.rate().answers()).sum();
     return new ReviewView(
         shown.id(),
         shown.name(),
-        phrases.text("review.class-base", review.classSize(), all, answers),
-        new AnswersBehind(shown.id()).all(),
+        phrases.text("review.class-base", review.classSize(), all, count),
+        answers.all(),
         silent.isEmpty() ? null : phrases.text("review.silent", String.join(", ", silent)),
-        new SilenceWords(phrases).said(from.silence()),
+        new SilenceWords(phrases, answers).said(from.silence()),
         teach(from),
         review.concepts().stream().map(each -> concept(from, each)).toList(),
-        new ChangeSentences(phrases).of(from.changes()),
+        new ChangeSentences(phrases, answers).of(from.latest()),
         people(from),
         learners(from),
         readiness.said(from.readiness()),
         from.readiness().learners().stream()
             .filter(each -> each.tries() > 0)
-            .map(each -> new ReviewView.ReadyRow(each.nickname(), readiness.said(each)))
+            .map(each -> readiness.judged(each, answers))
             .toList(),
-        new GroupRows(phrases, new AnswersBehind(shown.id()), from.ids()).of(review),
+        new GroupRows(phrases, answers, from.ids()).of(review),
         review.confusions().stream()
             .filter(Confusion::listed)
             .map(each -> confusion(shown, each))
