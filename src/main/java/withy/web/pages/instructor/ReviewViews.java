@@ -5,10 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import withy.core.Term;
-import withy.core.item.Composition;
-import withy.core.item.Concept;
-import withy.core.mark.Practice;
 import withy.core.measurement.ClassRate;
 import withy.core.measurement.ConceptError;
 import withy.core.measurement.Confusion;
@@ -28,19 +24,16 @@ import withy.wording.Wording;
 
 /** Puts the review of a class into words and plots; every figure is the review's own. */
 final class ReviewViews {
-  private static final int SAMPLES = 2;
   private static final int OTHERS = 2;
 
   /** Below one learner expected in need a concept is not named as what comes after. */
   private static final double LEAST_NEED = 1;
 
-  private static final long SAMPLE_SEED = 1;
-
   private final Phrases phrases;
   private final Plots plots;
   private final ConfusionTableViews tables;
   private final Specimens specimens;
-  private final ComposeDrill composeDrill;
+  private final Samples samples;
   private final ReadinessWords readiness;
   private final ConceptFigures figures;
 
@@ -49,7 +42,7 @@ final class ReviewViews {
     this.plots = new Plots(phrases);
     this.tables = new ConfusionTableViews(phrases);
     this.specimens = new Specimens(wording);
-    this.composeDrill = composeDrill;
+    this.samples = new Samples(composeDrill, specimens);
     this.readiness = new ReadinessWords(phrases);
     this.figures = new ConceptFigures(phrases);
   }
@@ -155,7 +148,7 @@ final class ReviewViews {
         kinds(from, error.concept()),
         from.telling().containsKey(error.concept())
             ? List.of()
-            : samples(shown.practice(), error.concept()));
+            : samples.of(shown.practice(), error.concept()));
   }
 
   private List<HelpRow> help(Reviewed from, String concept) {
@@ -193,17 +186,6 @@ final class ReviewViews {
     return from.kinds().stream()
         .filter(each -> each.concept().id().equals(concept))
         .map(each -> Link.to(phrases.name(each.form()), behind.kindPage(each.form().id(), concept)))
-        .toList();
-  }
-
-  private List<Specimen> samples(Practice practice, String concept) {
-    Composition drill =
-        new Composition(List.of(Term.parse(Concept.class, concept)), List.of(), null, SAMPLES);
-    if (composeDrill.measurable(practice, drill).isEmpty()) {
-      return List.of();
-    }
-    return composeDrill.sample(practice, drill, SAMPLE_SEED, SAMPLES).stream()
-        .map(specimens::of)
         .toList();
   }
 
