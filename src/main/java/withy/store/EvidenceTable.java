@@ -47,6 +47,14 @@ final class EvidenceTable implements Evidence {
               ORDER BY c.place, f.place
               """;
 
+  /**
+   * A place in the order of an index, also where there is none: the engine has an index of one
+   * column for each reference, and takes that one and sorts all it finds unless a moment narrows
+   * the wider one.
+   */
+  private static final String OLDER =
+      " AND r.answered_at <= :until AND (r.answered_at < :until OR r.item < :last)";
+
   /** Later than any answer. */
   private static final Instant LATEST = Instant.parse("9999-01-01T00:00:00Z");
 
@@ -80,15 +88,14 @@ final class EvidenceTable implements Evidence {
                         SELECT l.nickname, r.measured, r.correct, r.answered_at, r.item FROM (
                           SELECT learner, measured, correct, answered_at, item FROM response
                           WHERE school_class = :class AND answered_at <= :until
-                          AND (answered_at < :until OR item < :item)
+                          AND (answered_at < :until OR item < :last)
                           ORDER BY school_class DESC, answered_at DESC, item DESC
                           LIMIT :most) r
                         JOIN learner l ON l.id = r.learner
                         ORDER BY r.answered_at DESC, r.item DESC
                         """)
                 .bind("class", schoolClass)
-                .bind("until", before == null ? LATEST : before.answeredAt())
-                .bind("item", before == null ? "" : before.item())
+                .bindMap(until(before, new LinkedHashMap<>()))
                 .bind("most", most)
                 .map(
                     (row, context) ->
@@ -153,20 +160,23 @@ final class EvidenceTable implements Evidence {
         .collect(Collectors.joining(", ", "(VALUES ", ")"));
   }
 
+
+  /** The query of {@link #newest}, also for those who look at how the engine goes about it. */
   static String newest(Behind which, @Nullable Place before, Map<String, Object> bound) {
     String where = where(which, bound);
-    String older = "";
-    if (before != null) {
-      bound.put("at", before.answeredAt());
-      bound.put("item", before.item());
-      older = " AND (r.answered_at, r.item) < (:at, :item)";
-    }
+    until(before, bound);
     return ResponseRow.SELECT
         + where
-        + older
+        + OLDER
         + " ORDER BY "
         + pinned(which)
         + "r.answered_at DESC, r.item DESC LIMIT :most";
+  }
+
+  private static Map<String, Object> until(@Nullable Place before, Map<String, Object> bound) {
+    bound.put("until", before == null ? LATEST : before.answeredAt());
+    bound.put("last", before == null ? "" : before.item());
+    return bound;
   }
 
   /**
@@ -179,6 +189,9 @@ final class EvidenceTable implements Evidence {
     }
     if (which.assignment() != null) {
       return "r.assignment DESC, ";
+    }
+    if (which.form() != null && which.key() != null && which.option() != null) {
+      return "r.school_class DESC, r.form DESC, r.answer_key DESC, r.chosen DESC, ";
     }
     if (which.misconception() != null) {
       return "r.school_class DESC, r.misconception DESC, ";

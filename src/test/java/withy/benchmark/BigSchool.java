@@ -31,16 +31,16 @@ public final class BigSchool {
     this.school = school;
   }
 
-  static BigSchool over(School school) {
+  public static BigSchool over(School school) {
     return new BigSchool(school);
   }
 
-  List<SchoolClass> classes() {
+  public List<SchoolClass> classes() {
     return classes;
   }
 
   /** A class whose learners have each answered so much. */
-  SchoolClass addClass(String url, int learners, int answers) throws SQLException {
+  public SchoolClass addClass(String url, int learners, int answers) throws SQLException {
     SchoolClass made =
         school
             .cases()
@@ -130,7 +130,7 @@ public final class BigSchool {
   }
 
   /** Half of so many calls take longer; the first, which warms up, is not counted. */
-  static double medianMillis(int calls, Runnable call) {
+  public static double medianMillis(int calls, Runnable call) {
     call.run();
     List<Double> millis = new ArrayList<>();
     for (int i = 0; i < calls; i++) {
