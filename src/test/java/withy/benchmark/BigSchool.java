@@ -22,7 +22,29 @@ import withy.usecase.SchoolClass;
  * copies of them by the database itself, since a million answers one by one would take an hour.
  */
 public final class BigSchool {
-  private static final int REAL = 40;
+  private static final int REAL = 20;
+
+  private static final String COPIED_ITEMS =
+      """
+      INSERT INTO issued_item
+      SELECT CONCAT(LPAD(CAST(x AS VARCHAR), 6, 'c'), SUBSTRING(id, 7)), learner, assignment,
+        position + 1000 * x, practice, concept, seed, item_index, generator_version, choices,
+        issued_at
+      FROM issued_item CROSS JOIN SYSTEM_RANGE(1, ?)
+      WHERE learner = ? AND ? * x + position < ?
+      """;
+
+  private static final String COPIED_RESPONSES =
+      """
+      INSERT INTO response (item, learner, client_id, school_class, assignment, form, practice,
+        concepts, answer_key, chosen, misconception, offered, correct, shown_ms, answered_at, rapid)
+      SELECT CONCAT(LPAD(CAST(x AS VARCHAR), 6, 'c'), SUBSTRING(r.item, 7)), r.learner,
+        RANDOM_UUID(), r.school_class, r.assignment, r.form, r.practice, r.concepts, r.answer_key,
+        r.chosen, r.misconception, r.offered, r.correct, r.shown_ms,
+        DATEADD('SECOND', 7200 * x, r.answered_at), r.rapid
+      FROM response r JOIN issued_item i ON i.id = r.item CROSS JOIN SYSTEM_RANGE(1, ?)
+      WHERE r.learner = ? AND ? * x + i.position < ?
+      """;
 
   private final School school;
   private final List<SchoolClass> classes = new ArrayList<>();
@@ -76,11 +98,8 @@ public final class BigSchool {
   /** The learner's responses again and again, each under ids and at a moment of its own. */
   private static void copy(String url, String learner, int from, int to) throws SQLException {
     try (Connection connection = DriverManager.getConnection(url, "sa", "")) {
-      for (int round = 1; round * from < to; round++) {
-        int left = Math.min(from, to - round * from);
-        copyItems(connection, learner, round, left);
-        copyResponses(connection, learner, round, left);
-      }
+      copy(connection, COPIED_ITEMS, learner, from, to);
+      copy(connection, COPIED_RESPONSES, learner, from, to);
       try (PreparedStatement stale =
           connection.prepareStatement("UPDATE learner_sums SET format = 0 WHERE learner = ?")) {
         stale.setString(1, learner);
@@ -89,42 +108,13 @@ public final class BigSchool {
     }
   }
 
-  private static void copyItems(Connection connection, String learner, int round, int count)
+  private static void copy(Connection connection, String sql, String learner, int from, int to)
       throws SQLException {
-    String sql =
-        """
-        INSERT INTO issued_item SELECT
-          CONCAT(LPAD(CAST(CAST(? AS INT) AS VARCHAR), 6, 'c'), SUBSTRING(id, 7)), learner, assignment, position + 1000 * CAST(? AS INT), practice,
-          concept, seed, item_index, generator_version, choices, issued_at
-        FROM issued_item WHERE learner = ? AND position < ?
-        """;
     try (PreparedStatement insert = connection.prepareStatement(sql)) {
-      insert.setInt(1, round);
-      insert.setInt(2, round);
-      insert.setString(3, learner);
-      insert.setInt(4, count);
-      insert.executeUpdate();
-    }
-  }
-
-  private static void copyResponses(Connection connection, String learner, int round, int count)
-      throws SQLException {
-    String sql =
-        """
-        INSERT INTO response (item, learner, client_id, school_class, assignment, form, practice,
-          concepts, answer_key, chosen, misconception, offered, correct, shown_ms, answered_at,
-          rapid)
-        SELECT CONCAT(LPAD(CAST(CAST(? AS INT) AS VARCHAR), 6, 'c'), SUBSTRING(r.item, 7)), r.learner, RANDOM_UUID(), r.school_class,
-          r.assignment, r.form, r.practice, r.concepts, r.answer_key, r.chosen, r.misconception,
-          r.offered, r.correct, r.shown_ms, DATEADD('SECOND', 7200 * CAST(? AS INT), r.answered_at), r.rapid
-        FROM response r JOIN issued_item i ON i.id = r.item
-        WHERE r.learner = ? AND i.position < ?
-        """;
-    try (PreparedStatement insert = connection.prepareStatement(sql)) {
-      insert.setInt(1, round);
-      insert.setInt(2, round);
-      insert.setString(3, learner);
-      insert.setInt(4, count);
+      insert.setInt(1, to / from);
+      insert.setString(2, learner);
+      insert.setInt(3, from);
+      insert.setInt(4, to);
       insert.executeUpdate();
     }
   }

@@ -25,9 +25,9 @@ import withy.web.Browser;
 
 /** What a hundred times as long a history costs those who read a class: hardly anything. */
 class LongHistoryIT {
-  private static final int LEARNERS = 59;
-  private static final int FEW = 17;
-  private static final int MANY = 1_700;
+  private static final int LEARNERS = 30;
+  private static final int FEW = 34;
+  private static final int MANY = 3_400;
   private static final int CALLS = 30;
   private static final int PAGE = 50;
 
