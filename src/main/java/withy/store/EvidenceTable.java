@@ -160,7 +160,6 @@ final class EvidenceTable implements Evidence {
         .collect(Collectors.joining(", ", "(VALUES ", ")"));
   }
 
-
   /** The query of {@link #newest}, also for those who look at how the engine goes about it. */
   static String newest(Behind which, @Nullable Place before, Map<String, Object> bound) {
     String where = where(which, bound);

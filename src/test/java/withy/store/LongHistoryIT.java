@@ -106,6 +106,7 @@ class LongHistoryIT {
         new Behind(old.id(), null, null, concept, null, null, null, null, Which.ALL),
         new Behind(old.id(), null, null, null, null, null, null, belief, Which.ALL),
         new Behind(old.id(), learner, null, concept, null, null, null, null, Which.ALL),
+        new Behind(old.id(), null, null, concept, identify(), null, null, null, Which.ALL),
         new Behind(old.id(), null, null, null, identify(), key, chosen, null, Which.ALL));
   }
 
