@@ -1,8 +1,10 @@
 package withy.usecase;
 
+import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Optional;
 import withy.core.hydrography.SurveyedWater;
 
 /**
@@ -20,10 +22,23 @@ public record Course(
     List<SurveyedWater> waters,
     List<String> classes,
     List<PlannedSession> sessions) {
+  private static final int EARLIEST = 2000;
+  private static final int LATEST = 2200;
+
   public Course {
     waters = List.copyOf(waters);
     classes = List.copyOf(classes);
     sessions = List.copyOf(sessions);
+  }
+
+  /** A day of our times on which a practical can be, as ISO 8601 writes it; empty if it is none. */
+  public static Optional<LocalDate> day(String text) {
+    try {
+      return Optional.of(LocalDate.parse(text.strip()))
+          .filter(each -> each.getYear() >= EARLIEST && each.getYear() < LATEST);
+    } catch (DateTimeException malformed) {
+      return Optional.empty();
+    }
   }
 
   Course planned(List<PlannedSession> others) {

@@ -19,6 +19,9 @@ import withy.core.measurement.Review;
 
 /** Proposes what a class drills when, up to its practical. */
 public final class PlanCourse {
+  /** Evenings that a plan is made for at most. */
+  public static final int MOST_EVENINGS = 50;
+
   private final OpenClass openClass;
   private final ClassReviews reviews;
   private final Clock clock;

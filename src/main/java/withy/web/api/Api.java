@@ -18,10 +18,12 @@ public final class Api implements RouteGroup {
         List.of(
             new EntryApi(useCases, limits),
             new InvitationApi(useCases),
+            new ColleagueApi(useCases),
             new ClassApi(useCases),
             new PreviewApi(useCases),
             new WaterApi(useCases, wording),
             new DrillSetApi(useCases, wording),
+            new CourseApi(useCases, wording),
             new DrillApi(useCases, new ItemJson(wording), limits, metrics));
   }
 

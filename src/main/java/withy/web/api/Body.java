@@ -122,6 +122,12 @@ final class Body {
     return whole ? value.longValue() : malformed(field);
   }
 
+  /** Yes or no, of a field that must be there. */
+  boolean truth(String field) {
+    JsonNode value = required(field);
+    return value.isBoolean() ? value.booleanValue() : malformed(field);
+  }
+
   /** The object of a field that must be there. */
   Body object(String field) {
     JsonNode value = required(field);

@@ -35,14 +35,21 @@ final class DrillSetApi implements RouteGroup {
     this.wording = wording;
   }
 
-  private record DrillSetJson(String id, String title, int length, boolean own, boolean shared) {
+  /**
+   * A set in the list.
+   *
+   * @param by the name of the colleague who shares it; null of others
+   */
+  private record DrillSetJson(
+      String id, String title, int length, boolean own, boolean shared, @Nullable String by) {
     static DrillSetJson of(Listed listed) {
       return new DrillSetJson(
           listed.id(),
           listed.set().title(),
           listed.set().composition().length(),
           listed.own(),
-          listed.shared());
+          listed.shared(),
+          listed.by());
     }
   }
 
@@ -52,7 +59,10 @@ final class DrillSetApi implements RouteGroup {
         Route.get("/api/drill-sets", Role.INSTRUCTOR, this::list),
         Route.post("/api/drill-sets", Role.INSTRUCTOR, this::take),
         Route.get(ONE, Role.INSTRUCTOR, this::file),
-        new Route(HandlerType.DELETE, ONE, Role.INSTRUCTOR, this::delete));
+        new Route(HandlerType.DELETE, ONE, Role.INSTRUCTOR, this::delete),
+        new Route(HandlerType.PUT, ONE + "/title", Role.INSTRUCTOR, this::rename),
+        new Route(HandlerType.PUT, ONE + "/shared", Role.INSTRUCTOR, this::share),
+        Route.post(ONE + "/copy", Role.INSTRUCTOR, this::copy));
   }
 
   private void list(Visit visit) {
@@ -98,6 +108,31 @@ final class DrillSetApi implements RouteGroup {
 
   private void delete(Visit visit) {
     useCases.keepDrillSet().remove(visit.instructor(), id(visit));
+    visit.context().status(204);
+  }
+
+  private void rename(Visit visit) {
+    useCases.keepDrillSet().rename(visit.instructor(), id(visit), title(visit));
+    visit.context().status(204);
+  }
+
+  private void copy(Visit visit) {
+    KeptDrillSet copy = useCases.keepDrillSet().copy(visit.instructor(), id(visit), title(visit));
+    Json.answer(visit.context(), 201, Map.of("id", copy.id()));
+  }
+
+  private static String title(Visit visit) {
+    Body body = Body.of(visit.context());
+    String title = body.text("title");
+    body.requireNothingElse();
+    return title;
+  }
+
+  private void share(Visit visit) {
+    Body body = Body.of(visit.context());
+    boolean shared = body.truth("shared");
+    body.requireNothingElse();
+    useCases.keepDrillSet().share(visit.instructor(), id(visit), shared);
     visit.context().status(204);
   }
 

@@ -29,7 +29,7 @@ class TemplateTextsTest {
               + "|error\\.next\\.[a-z-]+|picture\\.[a-z.-]+|feedback\\.(right|wrong)"
               + "|readiness\\.(ready|not-ready|undecided|go-on)|compose\\.(kind|foreseen)-[a-z]+"
               + "|assignment\\.(stand-[a-z-]+|key|answer|unsure)|item\\.place(-at-most)?"
-              + "|(why|next)\\.[a-z-]+(\\.(one|many))?"
+              + "|plan\\.why-[a-z]+|(why|next)\\.[a-z-]+(\\.(one|many))?"
               + "|class(\\.size|es\\.answered)\\.(none|one|many)"
               + "|review\\.silence-(worse|better)|review\\.telling-by\\.(none|one|many)"
               + "|kind\\.((base|unjudged)\\.(none|one|many)|figure\\.[a-z]+(-says)?"

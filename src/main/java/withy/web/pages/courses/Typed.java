@@ -1,6 +1,5 @@
 package withy.web.pages.courses;
 
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -10,9 +9,6 @@ import withy.web.pages.Form;
 
 /** Name, practical and waters of a course as they stand in a form, typed well or not. */
 record Typed(String name, String practical, List<String> waters) {
-  private static final int EARLIEST = 2000;
-  private static final int LATEST = 2200;
-
   static final Typed NOTHING = new Typed("", "", List.of());
 
   static Typed of(Course course) {
@@ -26,16 +22,6 @@ record Typed(String name, String practical, List<String> waters) {
 
   /** The day of the practical; empty if it is none. */
   Optional<LocalDate> day() {
-    return day(practical);
-  }
-
-  /** A day of our times; empty if it is none. */
-  static Optional<LocalDate> day(String typed) {
-    try {
-      return Optional.of(LocalDate.parse(typed.strip()))
-          .filter(each -> each.getYear() >= EARLIEST && each.getYear() < LATEST);
-    } catch (DateTimeException malformed) {
-      return Optional.empty();
-    }
+    return Course.day(practical);
   }
 }

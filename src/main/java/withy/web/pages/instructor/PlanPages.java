@@ -13,6 +13,7 @@ import withy.core.response.DrillSet;
 import withy.usecase.AssignDrill;
 import withy.usecase.Assignment;
 import withy.usecase.Course;
+import withy.usecase.PlanCourse;
 import withy.usecase.PlannedSession;
 import withy.usecase.Reason;
 import withy.usecase.Refused;
@@ -32,7 +33,6 @@ import withy.web.pages.PageRenderer;
 /** The page that proposes what a class drills when; each row of it turns into a drill. */
 public final class PlanPages implements RouteGroup {
   private static final String TEMPLATE = "school/plan";
-  private static final int MOST_EVENINGS = 50;
 
   private final PageRenderer pages;
   private final UseCases useCases;
@@ -158,8 +158,9 @@ public final class PlanPages implements RouteGroup {
     if (asked.day().isEmpty()) {
       problems.add(practicalUnfit());
     }
-    if (asked.meetings() < 1 || asked.meetings() > MOST_EVENINGS) {
-      problems.add(new FieldProblem("evenings", text("page.plan.evenings-unfit", MOST_EVENINGS)));
+    if (asked.meetings() < 1 || asked.meetings() > PlanCourse.MOST_EVENINGS) {
+      problems.add(
+          new FieldProblem("evenings", text("page.plan.evenings-unfit", PlanCourse.MOST_EVENINGS)));
     }
     return problems;
   }

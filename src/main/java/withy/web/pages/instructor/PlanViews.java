@@ -19,6 +19,7 @@ import withy.usecase.PlannedSession;
 import withy.usecase.SchoolClass;
 import withy.web.pages.Days;
 import withy.web.pages.PageRenderer;
+import withy.wording.PlanReasons;
 
 /** Puts the plan of a course into words. */
 final class PlanViews {
@@ -30,10 +31,12 @@ final class PlanViews {
 
   private final Days days;
   private final Phrases phrases;
+  private final PlanReasons reasons;
 
   PlanViews(PageRenderer pages) {
     this.days = pages.days();
     this.phrases = new Phrases(pages.wording());
+    this.reasons = new PlanReasons(pages.wording());
   }
 
   /**
@@ -92,7 +95,7 @@ final class PlanViews {
         purpose,
         phrases.text(session.together() ? "plan.together" : "plan.alone"),
         set == null ? what(session) : set.title(),
-        set == null ? why(session) : phrases.text("plan.why-set"),
+        set == null ? reasons.why(session) : reasons.whySet(),
         set == null ? title(session) : set.title(),
         session.concepts().stream().map(Term::id).toList(),
         length(session),
@@ -121,18 +124,6 @@ final class PlanViews {
     Set<Theme> themes = new LinkedHashSet<>();
     concepts.forEach(each -> themes.add(Theme.of(each)));
     return themes.stream().map(phrases::name).collect(Collectors.joining(", "));
-  }
-
-  private String why(Session session) {
-    return switch (session.purpose()) {
-      case FIRST_MEETING ->
-          session.gap() == 0
-              ? phrases.text("plan.why-first")
-              : phrases.text("plan.why-next", session.gap());
-      case RETURN -> phrases.text("plan.why-return", session.gap(), session.daysLeft());
-      case READINESS -> phrases.text("plan.why-readiness", session.daysLeft());
-      case REHEARSAL -> phrases.text("plan.why-rehearsal");
-    };
   }
 
   private static int length(Session session) {
