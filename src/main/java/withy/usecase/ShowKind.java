@@ -12,7 +12,10 @@ import withy.core.response.Response;
 
 /** Shows an instructor how the items of one kind do in a class: the page of an item on paper. */
 public final class ShowKind {
-  /** So many answers are looked at, the newest, so that the cost does not grow with history. */
+  /**
+   * So many answers are looked at, the newest, so that the cost does not grow with history: some
+   * thirty each of a class of sixty, and what a question was worth long ago matters little.
+   */
   static final int NEWEST = 2_000;
 
   /** Items that are drawn again. */
@@ -25,18 +28,29 @@ public final class ShowKind {
   private final Evidence evidence;
   private final ClassReviews reviews;
   private final DrawnAgain drawnAgain;
+  private final int newest;
 
-  ShowKind(OpenClass openClass, Evidence evidence, ClassReviews reviews, DrawnAgain drawnAgain) {
+  /**
+   * @param newest how many answers are looked at
+   */
+  ShowKind(
+      OpenClass openClass,
+      Evidence evidence,
+      ClassReviews reviews,
+      DrawnAgain drawnAgain,
+      int newest) {
     this.openClass = openClass;
     this.evidence = evidence;
     this.reviews = reviews;
     this.drawnAgain = drawnAgain;
+    this.newest = newest;
   }
 
   /**
    * How the items of a kind do in a class.
    *
-   * @param older whether there are older answers than those looked at
+   * @param older whether there are older answers than those looked at; they count among those to
+   *     everything else
    * @param items the newest, of different right answers where there are
    */
   public record Found(
@@ -62,9 +76,9 @@ public final class ShowKind {
   public Found of(InstructorCaller instructor, String classId, Form form, Concept concept) {
     SchoolClass own = openClass.of(instructor, classId);
     Behind kind = Behind.kind(own.id(), form.id(), concept.id());
-    List<StoredResponse> found = evidence.newest(kind, null, NEWEST + 1);
-    boolean older = found.size() > NEWEST;
-    List<Response> answers = found.stream().limit(NEWEST).map(StoredResponse::response).toList();
+    List<StoredResponse> found = evidence.newest(kind, null, newest + 1);
+    boolean older = found.size() > newest;
+    List<Response> answers = found.stream().limit(newest).map(StoredResponse::response).toList();
     // the sums are read after the answers, so that these are among them
     KindAnalysis analysis = KindAnalysis.of(answers, reviews.sums(own.id()));
     return new Found(own, form, concept, analysis, older, shown(answers));

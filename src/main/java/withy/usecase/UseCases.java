@@ -83,7 +83,7 @@ public record UseCases(
         new AnswerItem(ports.assignments(), ports.issuedItems(), ports.responses(), clock, source),
         reviewClass,
         new ShowEvidence(openClass, ports, drawnAgain),
-        new ShowKind(openClass, ports.evidence(), reviews, drawnAgain),
+        new ShowKind(openClass, ports.evidence(), reviews, drawnAgain, ShowKind.NEWEST),
         new ExplainChoice(openClass, ports, reviewClass, clock),
         new PlanCourse(openClass, reviews, clock),
         new KeepCourse(openClass, ports.courses(), secrets),

@@ -4,14 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static withy.usecase.Refusals.assertRefused;
 
+import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import withy.core.item.Composition;
 import withy.core.item.Concept;
 import withy.core.item.Form;
+import withy.core.item.ItemGenerator;
 import withy.core.measurement.Distractor;
 import withy.core.measurement.KindAnalysis;
+import withy.core.response.DrillKind;
 import withy.store.MemoryStore;
 import withy.store.Store;
 
@@ -40,7 +43,7 @@ class ShowKindTest {
       LearnerCaller learner = school.learner(tuesday, "Learner " + i);
       for (Assignment each : List.of(sides, others)) {
         IssuedItem next = school.next(learner, each);
-        school.clock().pass(java.time.Duration.ofSeconds(1));
+        school.clock().pass(Duration.ofSeconds(1));
         school.answer(learner, next, i % 2 == 0 ? next.item().key() : School.wrong(next));
       }
     }
@@ -109,6 +112,35 @@ class ShowKindTest {
     assertThat(items).extracting(each -> each.item().form()).containsOnly(Form.SIDE);
     assertThat(items.get(0).item().key()).isNotEqualTo(items.get(1).item().key());
     assertThat(found().older()).isFalse();
+  }
+
+  @Test
+  void showsAnItemThatAllWereAskedOnce() {
+    Composition only = new Composition(List.of(Concept.LATERAL_SIDE), List.of(Form.SIDE), null, 1);
+    AssignDrill.Wanted alike = new AssignDrill.Wanted(DrillKind.FIXED, null, List.of(), 77L);
+    Assignment fixed =
+        school.cases.assignDrill().assign(marlo, tuesday.id(), "All", only, null, alike);
+    for (String each : List.of("Tern", "Skua", "Knot")) {
+      LearnerCaller learner = school.learner(tuesday, each);
+      school.answerRight(learner, fixed, 1);
+    }
+    assertThat(found().analysis().answers()).isEqualTo(3);
+    assertThat(found().items()).hasSize(1);
+  }
+
+  @Test
+  void looksAtTheNewestAloneAndSaysSo() {
+    answer(0, 6);
+    ClassReviews reviews = new ClassReviews(store.ports().responses(), store.ports().evidence());
+    DrawnAgain drawn = new DrawnAgain(store.ports(), ItemGenerator::item);
+    for (int newest = 4; newest <= 6; newest++) {
+      ShowKind bounded =
+          new ShowKind(school.cases.openClass(), store.ports().evidence(), reviews, drawn, newest);
+      ShowKind.Found found = bounded.of(marlo, tuesday.id(), Form.SIDE, Concept.LATERAL_SIDE);
+      assertThat(found.analysis().answers()).isEqualTo(newest);
+      assertThat(found.older()).isEqualTo(newest < 6);
+      assertThat(found.items().get(0).id()).isEqualTo(found().items().get(0).id());
+    }
   }
 
   @Test

@@ -12,7 +12,8 @@ import withy.core.response.Response;
 
 /**
  * How the items of one kind do: those of one form that measure one concept. Items are generated and
- * hardly ever come twice, so the kind takes the place of the item of a paper test. Rapid answers
+ * hardly ever come twice, so the kind takes the place of the item of a paper test. As in {@link
+ * ItemAnalysis} each answer counts once, so who was asked more often weighs more; rapid answers
  * count, as in every other share.
  *
  * @param answers how many

@@ -123,10 +123,10 @@ final class KindViews {
     rows.add(row(phrases.text("responses.right"), kind.right(), kind, lists.of(Which.RIGHT)));
     kind.distractors().stream()
         .filter(each -> !each.isMixture())
-        .forEach(each -> rows.add(row(phrases.belief(each.misconception()), each, lists)));
+        .forEach(each -> rows.add(row(phrases.belief(each.misconception()), each, kind, lists)));
     kind.distractors().stream()
         .filter(Distractor::isMixture)
-        .forEach(each -> rows.add(row(phrases.text("kind.others"), each, lists)));
+        .forEach(each -> rows.add(row(phrases.text("kind.others"), each, kind, lists)));
     rows.add(row(phrases.text("responses.unsure"), kind.unsure(), kind, lists.of(Which.UNSURE)));
     return rows;
   }
@@ -137,16 +137,16 @@ final class KindViews {
     return new KindView.Row(answer, phrases.percent(share), count, behind, null);
   }
 
-  private KindView.Row row(String answer, Distractor wrong, Lists lists) {
+  private KindView.Row row(String answer, Distractor wrong, KindAnalysis kind, Lists lists) {
     return new KindView.Row(
         answer,
         phrases.percent(wrong.share()),
         phrases.text("review.cell", wrong.chosen(), wrong.offered()),
         lists.led(wrong.misconception()),
-        work(wrong.work()));
+        kind.isJudged() && !wrong.isMixture() ? work(wrong.work()) : null);
   }
 
-  private @Nullable String work(@Nullable Term work) {
-    return work == null ? null : phrases.text("kind.work-" + work.id());
+  private String work(@Nullable Term work) {
+    return phrases.text("kind.work-" + (work == null ? "open" : work.id()));
   }
 }
