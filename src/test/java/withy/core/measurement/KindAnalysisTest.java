@@ -92,6 +92,16 @@ class KindAnalysisTest {
     assertThat(analysed().discrimination()).isEqualTo(-Math.sqrt(1 / 3.0), within(1e-12));
   }
 
+  /** One of one elsewhere is more than six of eight. */
+  @Test
+  void comparesWithTheShareAndNotTheNumberOfWhatWasRightElsewhere() {
+    for (int i = 0; i < 40; i++) {
+      boolean right = i % 2 == 0;
+      add("learner " + i, right ? "key" : "a", right ? 1 : 6, right ? 1 : 8);
+    }
+    assertThat(analysed().discrimination()).isEqualTo(1, within(1e-12));
+  }
+
   @Test
   void judgesNothingOfTwentyNineLearners() {
     for (int i = 0; i < 29; i++) {
@@ -131,13 +141,13 @@ class KindAnalysisTest {
     List<Response> kind =
         new ArrayList<>(all.stream().filter(each -> each.form().equals(KIND)).toList());
     for (int i = 0; i < 5; i++) {
-      kind.set(i, timed(kind.get(i), List.of(200L, 3_000L, 9_000L, 4_000L, 5_000L).get(i), i == 0));
+      kind.set(i, timed(kind.get(i), List.of(200L, 100L, 9_000L, 4_000L, 3_000L).get(i), i < 2));
     }
     KindAnalysis found = KindAnalysis.of(kind, LearnerSums.of(all));
     assertThat(found.answers()).isEqualTo(5);
     assertThat(found.right()).isEqualTo(4);
     assertThat(found.unsure()).isEqualTo(1);
-    assertThat(found.rapid()).isEqualTo(1);
+    assertThat(found.rapid()).isEqualTo(2);
     assertThat(found.medianMillis()).isEqualTo(4_000);
     assertThat(found.interval(0.90).lower()).isBetween(0.40, 0.50);
   }
