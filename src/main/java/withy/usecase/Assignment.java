@@ -3,7 +3,9 @@ package withy.usecase;
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 import withy.core.hydrography.DrawnWaters;
+import withy.core.hydrography.SurveyedWater;
 import withy.core.item.Composition;
+import withy.core.response.DrillKind;
 
 /**
  * A drill that a class was asked to do.
@@ -38,6 +40,11 @@ public record Assignment(
     return room == null || room.drawn() == null
         ? composition
         : composition.in(DrawnWaters.find(room.drawn()).orElseThrow());
+  }
+
+  /** The water whose passage is rehearsed; null of any other drill. */
+  public @Nullable SurveyedWater passage() {
+    return terms.kind() == DrillKind.REHEARSAL ? composition.water() : null;
   }
 
   /** Whether no learner is given an item of it any more; answers to those given are still taken. */

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import withy.core.hydrography.SurveyedWater;
 import withy.core.response.DrillKind;
 
 /** Shows a learner what there is to do. */
@@ -26,6 +27,7 @@ public final class ListAssignments {
    * @param due for this learner
    * @param length items at most; a readiness drill may end sooner
    * @param opensAt when it opens; null once it has
+   * @param passage the title of the water whose passage is rehearsed; null of other drills
    * @param room whether it is one item that was put to the class in its room
    */
   public record OwnAssignment(
@@ -36,7 +38,8 @@ public final class ListAssignments {
       int length,
       boolean room,
       DrillKind kind,
-      @Nullable Instant opensAt) {
+      @Nullable Instant opensAt,
+      @Nullable String passage) {
     /** Whether an item waits on the wall of the room. */
     public boolean waits() {
       return room && answered < length;
@@ -76,6 +79,7 @@ public final class ListAssignments {
   }
 
   private OwnAssignment own(LearnerCaller learner, Assignment assignment) {
+    SurveyedWater passage = assignment.passage();
     return new OwnAssignment(
         assignment.id(),
         assignment.title(),
@@ -84,6 +88,7 @@ public final class ListAssignments {
         assignment.composition().length(),
         assignment.room() != null,
         assignment.terms().kind(),
-        assignment.terms().isOpen(clock.instant()) ? null : assignment.terms().opensAt());
+        assignment.terms().isOpen(clock.instant()) ? null : assignment.terms().opensAt(),
+        passage == null ? null : passage.title());
   }
 }

@@ -11,6 +11,7 @@ import withy.core.measurement.Belief;
 import withy.core.measurement.ConceptError;
 import withy.core.measurement.Need;
 import withy.usecase.Assignment;
+import withy.web.pages.DrillTitles;
 import withy.wording.Wording;
 
 /** Words for what the review is about: concepts, beliefs, verdicts, figures. */
@@ -37,9 +38,9 @@ public final class Phrases {
     return wording.name(term);
   }
 
-  /** The title of a drill, or that it has none. */
+  /** What a drill is called. */
   public String title(Assignment drill) {
-    return drill.title().isEmpty() ? text("drills.untitled") : drill.title();
+    return new DrillTitles(wording).of(drill);
   }
 
   /** The name of a concept. */
