@@ -152,9 +152,8 @@
         try {
           const reply = await fetch(compose.action, { method: "POST", body: fields, credentials: "same-origin" });
           const page = new DOMParser().parseFromString(await reply.text(), "text/html");
-          const fresh = page.getElementById("sample");
-          if (turn === asked && fresh) {
-            document.getElementById("sample").replaceChildren(...fresh.childNodes);
+          for (const id of turn === asked ? ["sample", "count", "asked-now", "where-now", "how-now"] : []) {
+            document.getElementById(id).replaceChildren(...page.getElementById(id).childNodes);
           }
         } catch {
           /* the button still shows a sample */

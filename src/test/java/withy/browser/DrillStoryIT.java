@@ -103,11 +103,17 @@ class DrillStoryIT {
   private static void compose(Window window) {
     window.follow("a[href$='/compose']");
     DRILLED.forEach(each -> window.choose("concept", each.id()));
+    window.press("#asked-now");
     ASKED.forEach(each -> window.choose("form", each.id()));
     window.type("length", Integer.toString(LENGTH));
     window.type("title", "Before the water");
     window.follow("button[value='sample']");
     assertThat(window.has("#sample .specimen")).isTrue();
+    PageCheck.accessibleEverywhere(window);
+    window
+        .driver()
+        .findElements(By.cssSelector("details:not([open]) > summary"))
+        .forEach(WebElement::click);
     PageCheck.accessibleEverywhere(window);
     window.follow("button[value='assign']");
     assertThat(window.text("main")).contains("Before the water");

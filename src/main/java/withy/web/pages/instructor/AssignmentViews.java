@@ -4,7 +4,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import withy.core.response.DrillKind;
 import withy.usecase.AssignDrill.LearnerProgress;
 import withy.usecase.AssignDrill.Progress;
 import withy.usecase.Assignment;
@@ -89,11 +88,7 @@ final class AssignmentViews {
   }
 
   private Linked answered(Assignment shown, LearnerProgress learner) {
-    boolean test = shown.terms().kind() == DrillKind.READINESS;
-    String said =
-        test
-            ? phrases.text("assignment.answered", learner.answered())
-            : phrases.text("class.answered-of", learner.answered(), shown.composition().length());
+    String said = phrases.answered(learner, shown);
     return new Linked(
         said,
         phrases.text("assignment.answered-says", said, learner.nickname()),

@@ -9,8 +9,10 @@ import withy.core.mark.Practice;
 import withy.core.measurement.ConceptError;
 import withy.core.measurement.Review;
 import withy.core.measurement.Verdict;
+import withy.core.response.DrillKind;
 import withy.usecase.AssignDrill.LearnerProgress;
 import withy.usecase.AssignDrill.Progress;
+import withy.usecase.Assignment;
 import withy.usecase.InstructorAccount;
 import withy.usecase.KeepDrillSet;
 import withy.usecase.Responses.Overview;
@@ -107,22 +109,31 @@ final class ClassViews {
   }
 
   private AssignedRow assigned(Progress progress) {
-    int length = progress.assignment().composition().length();
-    long done = progress.learners().stream().filter(each -> each.answered() >= length).count();
-    Instant due = progress.assignment().due();
+    Assignment shown = progress.assignment();
+    Instant due = shown.due();
     return new AssignedRow(
-        progress.assignment().id(),
+        shown.id(),
         title(progress),
-        phrases.text("class.done-of", done, progress.learners().size()),
+        state(progress),
         due == null ? null : phrases.text("drills.due", pages.days().said(due)),
-        progress.learners().stream().map(each -> row(each, length)).toList());
+        progress.learners().stream().map(each -> row(each, shown)).toList());
   }
 
-  private ProgressRow row(LearnerProgress learner, int length) {
+  /** A readiness drill ends with the answer that decides it, so its length says of nobody's end. */
+  private String state(Progress progress) {
+    Assignment shown = progress.assignment();
+    boolean test = shown.terms().kind() == DrillKind.READINESS;
+    int enough = test ? 1 : shown.composition().length();
+    long done = progress.learners().stream().filter(each -> each.answered() >= enough).count();
+    String key = test ? "assignment.begun" : "class.done-of";
+    return phrases.text(key, done, progress.learners().size());
+  }
+
+  private ProgressRow row(LearnerProgress learner, Assignment shown) {
     Instant last = learner.lastAnsweredAt();
     return new ProgressRow(
         learner.nickname(),
-        phrases.text("class.answered-of", learner.answered(), length),
+        phrases.answered(learner, shown),
         last == null ? phrases.text("class.never") : pages.days().said(last));
   }
 

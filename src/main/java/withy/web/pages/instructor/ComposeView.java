@@ -3,7 +3,14 @@ package withy.web.pages.instructor;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** A drill being composed. */
+/**
+ * A drill being composed.
+ *
+ * @param count how much each learner gets, as it stands
+ * @param asked in which forms
+ * @param where in which waters, when and how hard
+ * @param how it is done and from when on
+ */
 public record ComposeView(
     String schoolClass,
     String className,
@@ -23,6 +30,10 @@ public record ComposeView(
     String opens,
     List<Choice> practices,
     List<Choice> difficulties,
+    String count,
+    ComposeGroup asked,
+    ComposeGroup where,
+    ComposeGroup how,
     String sampleSays,
     long seed,
     String foreseenSays,

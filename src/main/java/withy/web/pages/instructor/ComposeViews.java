@@ -44,6 +44,7 @@ final class ComposeViews {
   private final ComposeDrill composeDrill;
   private final ForeseeDrill foreseeDrill;
   private final ForeseenViews foreseenViews;
+  private final ComposeGroups groups;
   private final Specimens specimens;
   private final ItemPictures pictures;
   private final Map<Practice, Map<Concept, Svg>> small = new ConcurrentHashMap<>();
@@ -54,6 +55,7 @@ final class ComposeViews {
     this.composeDrill = composeDrill;
     this.foreseeDrill = foreseeDrill;
     this.foreseenViews = new ForeseenViews(phrases);
+    this.groups = new ComposeGroups(phrases, pages.days());
     this.specimens = new Specimens(pages.wording());
     this.pictures = new ItemPictures(pages.wording());
   }
@@ -74,6 +76,8 @@ final class ComposeViews {
         shares.isEmpty()
             ? null
             : draft.composition().map(each -> foresee(practice, each, draft)).orElse(null);
+    List<Choice> forms = forms(practice, draft);
+    List<Choice> times = times(draft);
     return new ComposeView(
         schoolClass.id(),
         schoolClass.name(),
@@ -81,8 +85,8 @@ final class ComposeViews {
         draft.turn(),
         DrillSetChoices.few(drillSets, practice),
         concepts(practice, draft),
-        forms(practice, draft),
-        times(draft),
+        forms,
+        times,
         waters(waters, draft),
         draft.length(),
         Composition.LONGEST,
@@ -93,6 +97,10 @@ final class ComposeViews {
         draft.opens(),
         practices(schoolClass.practice(), draft),
         difficulties(draft),
+        groups.count(draft, shares.size()),
+        groups.forms(forms),
+        groups.where(draft, times),
+        groups.how(draft),
         phrases.text(sample.isEmpty() ? "compose.sample-none" : "compose.sample-says"),
         draft.seed(),
         foreseen == null ? "" : foreseenViews.says(foreseen, draft.kind()),

@@ -10,6 +10,8 @@ import withy.core.mark.PracticeNames;
 import withy.core.measurement.Belief;
 import withy.core.measurement.ConceptError;
 import withy.core.measurement.Need;
+import withy.core.response.DrillKind;
+import withy.usecase.AssignDrill.LearnerProgress;
 import withy.usecase.Assignment;
 import withy.web.pages.DrillTitles;
 import withy.wording.Wording;
@@ -31,6 +33,13 @@ public final class Phrases {
   public String counted(String key, int count, Object... arguments) {
     String ending = count == 0 ? ".none" : count == 1 ? ".one" : ".many";
     return text(key + ending, arguments);
+  }
+
+  /** How much a learner has answered of a drill; how long a readiness drill is, nobody knows. */
+  String answered(LearnerProgress learner, Assignment drill) {
+    return drill.terms().kind() == DrillKind.READINESS
+        ? text("assignment.answered", learner.answered())
+        : text("class.answered-of", learner.answered(), drill.composition().length());
   }
 
   /** The name of a term. */

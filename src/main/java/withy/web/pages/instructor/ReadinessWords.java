@@ -22,6 +22,18 @@ record ReadinessWords(Phrases phrases) {
         phrases.percent(readiness.interval().upper()));
   }
 
+  /** Who has begun no readiness drill; null where nobody has begun any, or everybody has. */
+  @Nullable String silent(Readiness readiness) {
+    List<String> silent =
+        readiness.learners().stream()
+            .filter(each -> each.tries() == 0)
+            .map(Verdict::nickname)
+            .toList();
+    return silent.isEmpty() || silent.size() == readiness.learners().size()
+        ? null
+        : phrases.text("assignment.none-begun", String.join(", ", silent));
+  }
+
   /** Of one learner of the class whose answers these are. */
   Judged judged(Verdict verdict, AnswersBehind answers) {
     List<Linked> gate = verdict.gate().stream().map(each -> gate(verdict, each, answers)).toList();

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param people of the class who answered, each with a page of their own
  * @param readiness how many are ready by a readiness drill, in one sentence
  * @param ready what it found, of each who began one
+ * @param unready who has begun none; null where nobody has begun one, or everybody has
  * @param groups who could share a boat in the practical
  * @param table which mark is taken for which; null where no item asked for a mark
  */
@@ -31,6 +32,7 @@ public record ReviewView(
     List<LearnerRows> learners,
     String readiness,
     List<Judged> ready,
+    @Nullable String unready,
     List<GroupRow> groups,
     List<ConfusionRow> confusions,
     @Nullable ConfusionTableView table) {

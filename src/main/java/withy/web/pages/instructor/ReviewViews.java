@@ -86,6 +86,7 @@ final class ReviewViews {
             .filter(each -> each.tries() > 0)
             .map(each -> readiness.judged(each, answers))
             .toList(),
+        readiness.silent(from.readiness()),
         new GroupRows(phrases, answers, from.ids()).of(review),
         review.confusions().stream()
             .filter(Confusion::listed)
