@@ -15,7 +15,7 @@ public final class School {
   public static final String PASSWORD = "a long walk on the pier";
 
   /** Hashes that cost nothing, so that tests are quick. */
-  static final Passwords CHEAP = Passwords.withCost(64, 1);
+  public static final Passwords CHEAP = Passwords.withCost(64, 1);
 
   final MovableClock clock = new MovableClock();
   final Secrets secrets;

@@ -12,7 +12,7 @@ import withy.catalogue.WaterReader;
 import withy.core.item.ItemGenerator;
 import withy.store.Store;
 import withy.usecase.ItemSource;
-import withy.usecase.Passwords;
+import withy.usecase.School;
 import withy.usecase.Secrets;
 import withy.usecase.UseCases;
 import withy.web.Assets;
@@ -39,7 +39,7 @@ final class OpenServer implements AutoCloseable {
     this.useCases =
         UseCases.over(
             store.ports(new WaterReader(), new DrillSetCatalogue()),
-            Passwords.argon2id(),
+            School.CHEAP,
             clock,
             Secrets.secure(),
             source);

@@ -19,7 +19,7 @@ import withy.core.measurement.Verdict;
  * the eight swap the regions, two forget that outbound the sides swap; the instructor reads who
  * does what.
  */
-class SailedHomeWaterTest {
+class SailedHomeWaterIT {
   private static final SurveyedWater HOME = new WaterReader().authored().get(0).water();
   private static final Composition SAILED =
       new Composition(
@@ -39,7 +39,7 @@ class SailedHomeWaterTest {
           .contains("SIDE WITH", "SIDE AGAINST", "PASSAGE WITH", "PASSAGE AGAINST");
 
       Review review = drilled.review();
-      assertThat(PlantedBeliefsTest.verdicts(review))
+      assertThat(PlantedBeliefsIT.verdicts(review))
           .containsExactlyInAnyOrderEntriesOf(
               Map.of("lateral-side", Verdict.WEAK, "passage", Verdict.WEAK));
       assertThat(review.learners())
@@ -51,9 +51,9 @@ class SailedHomeWaterTest {
           .allSatisfy(
               each ->
                   assertThat(each.namedMisconception())
-                      .isEqualTo(PlantedBeliefsTest.planted().get(each.learner())));
-      assertThat(PlantedBeliefsTest.named(review).keySet())
-          .isEqualTo(PlantedBeliefsTest.planted().keySet());
+                      .isEqualTo(PlantedBeliefsIT.planted().get(each.learner())));
+      assertThat(PlantedBeliefsIT.named(review).keySet())
+          .isEqualTo(PlantedBeliefsIT.planted().keySet());
     }
   }
 }

@@ -30,7 +30,7 @@ import withy.exchange.ReviewJson;
  * who join swap the regions, two forget that outbound the sides swap, four know. The instructor
  * reads what the class gets wrong and who believes what, and has the next drill made from it.
  */
-class PlantedBeliefsTest {
+class PlantedBeliefsIT {
   @TempDir private Path folder;
 
   @Test
