@@ -10,6 +10,7 @@ import withy.core.mark.PracticeNames;
 import withy.core.measurement.Belief;
 import withy.core.measurement.ConceptError;
 import withy.core.measurement.Need;
+import withy.core.measurement.Verdict;
 import withy.core.response.DrillKind;
 import withy.usecase.AssignDrill.LearnerProgress;
 import withy.usecase.Assignment;
@@ -18,6 +19,8 @@ import withy.wording.Wording;
 
 /** Words for what the review is about: concepts, beliefs, verdicts, figures. */
 public final class Phrases {
+  private static final double OPEN_ABOVE = 0.20;
+
   private final Wording wording;
 
   public Phrases(Wording wording) {
@@ -78,8 +81,13 @@ public final class Phrases {
     return misconception == null ? text("review.no-belief") : belief(misconception);
   }
 
+  /**
+   * A verdict as an instructor reads it. "Sound" is said only where it is as sure as "watch" is on
+   * the other side; what lies between is open.
+   */
   String verdict(ConceptError error) {
-    return text("review.verdict-" + error.verdict().id());
+    boolean open = error.verdict() == Verdict.SOUND && error.rate().aboveTolerance() > OPEN_ABOVE;
+    return text("review.verdict-" + (open ? "open" : error.verdict().id()));
   }
 
   String base(ConceptError error, int classSize) {
