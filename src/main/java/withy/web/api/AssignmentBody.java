@@ -3,7 +3,6 @@ package withy.web.api;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.DateTimeException;
 import java.time.Instant;
-import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -22,6 +21,7 @@ import withy.usecase.Reason;
 import withy.usecase.Refused;
 import withy.web.Declined;
 import withy.web.Fault;
+import withy.web.SentMoment;
 
 /** A drill to be assigned, as it is sent. */
 record AssignmentBody(
@@ -51,7 +51,7 @@ record AssignmentBody(
   private static @Nullable Instant moment(Body body, String field) {
     String text = body.optionalText(field);
     try {
-      return text == null ? null : OffsetDateTime.parse(text).toInstant();
+      return text == null ? null : SentMoment.of(text);
     } catch (DateTimeException malformed) {
       return body.malformed(field);
     }

@@ -7,6 +7,7 @@ import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Optional;
+import withy.web.SentMoment;
 import withy.wording.Wording;
 
 /** Days and hours as a person says them, in the time zone of the server. */
@@ -78,7 +79,8 @@ public final class Days {
   /** What a field for day and time holds, as browsers send it; empty if it is no day and time. */
   public Optional<Instant> read(String typed) {
     try {
-      return Optional.of(LocalDateTime.parse(typed.replace(' ', 'T')).atZone(zone).toInstant());
+      return Optional.of(
+          SentMoment.near(LocalDateTime.parse(typed.replace(' ', 'T')).atZone(zone).toInstant()));
     } catch (DateTimeException malformed) {
       return Optional.empty();
     }

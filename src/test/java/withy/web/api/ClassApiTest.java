@@ -153,6 +153,8 @@ class ClassApiTest {
         "'due':'tomorrow','composition':{'length':5}         | due",
         "'due':'2026-06-01','composition':{'length':5}       | due",
         "'due':5,'composition':{'length':5}                  | due",
+        "'due':'-999999999-01-01T00:00:00+18:00','composition':{'length':5} | due",
+        "'opens':'+10000-01-01T00:00:00Z','composition':{'length':5} | opens",
         "'title':5,'composition':{'length':5}                | title",
       })
   void assignsNoDrillThatIsNotAsItMustBe(String rest, String field) {

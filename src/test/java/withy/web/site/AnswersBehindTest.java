@@ -1,10 +1,13 @@
 package withy.web.site;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.BindException;
+import java.net.URLEncoder;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import org.jsoup.nodes.Document;
@@ -135,6 +138,8 @@ class AnswersBehindTest {
       assertThat(instructor.page().select(".behind-about span").eachText())
           .containsExactly(each.expectFirst("strong").text(), "The test");
     }
+    List<String> held = review().select("section[aria-labelledby=ready] li:has(.note)").eachText();
+    assertThat(held).isNotEmpty().allMatch(each -> each.contains(" right. Held back: "));
     Document drill = instructor.get(drillPage);
     assertThat(drill.select(".people tbody tr")).hasSize(3);
     for (Element row : drill.select(".people tbody tr")) {
@@ -170,6 +175,19 @@ class AnswersBehindTest {
     assertThat(instructor.status()).isEqualTo(404);
     instructor.get(list + "?since=yesterday");
     assertThat(instructor.status()).isEqualTo(422);
+  }
+
+  /** No database holds the last year that the clock of a program can say. */
+  @Test
+  void refusesAMomentThatCannotBeKept() {
+    for (Instant far : List.of(Instant.MIN, Instant.MAX)) {
+      for (String field : List.of("since", "until", "before")) {
+        String moment =
+            URLEncoder.encode(far.toString(), UTF_8) + (field.equals("before") ? "_x" : "");
+        instructor.get(classPage + "/responses?" + field + "=" + moment);
+        assertThat(instructor.status()).as("%s %s", field, far).isEqualTo(422);
+      }
+    }
   }
 
   /** Read out alone, a link says what it is about: its name begins with what is seen. */

@@ -12,6 +12,7 @@ import withy.usecase.Behind.Which;
 import withy.usecase.Evidence;
 import withy.web.Declined;
 import withy.web.Fault;
+import withy.web.SentMoment;
 import withy.web.Visit;
 import withy.web.pages.Address;
 
@@ -73,7 +74,7 @@ record BehindAsked(Behind which, Evidence.@Nullable Place before) {
   private static @Nullable Instant moment(Visit visit, String field) {
     String value = asked(visit, field);
     try {
-      return value == null ? null : Instant.parse(value);
+      return value == null ? null : SentMoment.of(value);
     } catch (DateTimeException malformed) {
       throw Declined.field(Fault.MALFORMED_FIELD, field);
     }
@@ -85,7 +86,7 @@ record BehindAsked(Behind which, Evidence.@Nullable Place before) {
     }
     String[] parts = text.split(BETWEEN, 2);
     try {
-      return new Evidence.Place(Instant.parse(parts[0]), parts[1]);
+      return new Evidence.Place(SentMoment.of(parts[0]), parts[1]);
     } catch (DateTimeException | ArrayIndexOutOfBoundsException malformed) {
       throw Declined.field(Fault.MALFORMED_FIELD, "before");
     }
