@@ -106,6 +106,41 @@ class ComposeGroupsTest {
   }
 
   @Test
+  void saysWhatASampleAllowsOnlyOfAFormThatCanBeRead() {
+    String note = "#sample h2:contains(A sample) + .note";
+    jo.send("#compose", "length", "many", "do", "sample");
+    assertThat(jo.one(note).text()).startsWith("A sample stands here once");
+    jo.send(
+        "#compose",
+        "concept",
+        "safe-water",
+        "form",
+        "cardinal-pass",
+        "length",
+        "5",
+        "do",
+        "sample");
+    assertThat(jo.one(note).text()).startsWith("These choices allow no item");
+  }
+
+  /** A browser sends none twice; a set that was kept so could not be read again. */
+  @Test
+  void keepsOnceWhatIsSentTwice() {
+    String twice = "safe-water";
+    jo.send("#compose", "concept", twice, "concept", twice, "title", "Twice", "do", "keep");
+    assertThat(jo.status()).isEqualTo(200);
+    jo.get("/drill-sets");
+    assertThat(jo.status()).isEqualTo(200);
+    assertThat(jo.page().text()).contains("Twice");
+  }
+
+  @Test
+  void refusesADayOfNoTimes() {
+    jo.send("#compose", "due", "-999999999-01-01T00:00", "do", "assign");
+    assertThat(jo.page().select(".problems a").eachAttr("href")).containsExactly("#due");
+  }
+
+  @Test
   void aFollowUpHasTheSameOneButton() {
     jo.get(classPage + "/follow-up?concept=cardinal-side");
     assertThat(jo.one("#count").text()).isEqualTo("12 items for each learner · from 1 concept");

@@ -101,7 +101,7 @@ final class ComposeViews {
         groups.forms(forms),
         groups.where(draft, times),
         groups.how(draft),
-        phrases.text(sample.isEmpty() ? "compose.sample-none" : "compose.sample-says"),
+        says(draft, sample),
         draft.seed(),
         foreseen == null ? "" : foreseenViews.says(foreseen, draft.kind()),
         foreseen == null ? List.of() : foreseenViews.groups(foreseen),
@@ -123,6 +123,14 @@ final class ComposeViews {
       sample.add(specimens.of(composeDrill.specimen(practice, composition, concept, seed)));
     }
     return sample;
+  }
+
+  /** Of a draft that is to be mended first nobody knows yet what it allows. */
+  private String says(Draft draft, List<Specimen> sample) {
+    if (draft.composition().isEmpty()) {
+      return phrases.text("compose.sample-unknown");
+    }
+    return phrases.text(sample.isEmpty() ? "compose.sample-none" : "compose.sample-says");
   }
 
   /** Null of a rehearsal for which no passage is chosen yet. */

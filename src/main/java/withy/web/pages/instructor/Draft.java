@@ -141,13 +141,13 @@ record Draft(
         seeded);
   }
 
-  /** What it composes; empty if a field does not hold what it must. */
+  /** What it composes, each part of it once; empty if a field does not hold what it must. */
   Optional<Composition> composition() {
     try {
       List<Concept> measured = new ArrayList<>();
-      concepts.forEach(each -> measured.add(Term.parse(Concept.class, each)));
+      concepts.stream().distinct().forEach(each -> measured.add(Term.parse(Concept.class, each)));
       List<Form> used = new ArrayList<>();
-      forms.forEach(each -> used.add(Term.parse(Form.class, each)));
+      forms.stream().distinct().forEach(each -> used.add(Term.parse(Form.class, each)));
       return Optional.of(
           new Composition(measured, used, timeOfDay(), items(), water, practice, difficulty));
     } catch (IllegalArgumentException unfit) {
