@@ -102,6 +102,8 @@ class ComposeGroupsTest {
     assertThat(jo.page().select(".problems a").eachAttr("href")).containsExactly("#water");
     assertThat(jo.one("#where-now").text()).startsWith("Any water");
     assertThat(isOpen(WHERE)).isTrue();
+    assertThat(jo.one("#water").attr("aria-describedby")).isEqualTo("water-hint water-problem");
+    assertThat(jo.one("#water").attr("aria-invalid")).isEqualTo("true");
     assertOnePrimaryButton();
   }
 
