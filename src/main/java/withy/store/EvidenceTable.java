@@ -53,7 +53,7 @@ final class EvidenceTable implements Evidence {
    * the wider one.
    */
   private static final String OLDER =
-      " AND r.answered_at <= :until AND (r.answered_at < :until OR r.item < :last)";
+      " AND r.answered_at <= :at AND (r.answered_at < :at OR r.item < :last)";
 
   /** Later than any answer. */
   private static final Instant LATEST = Instant.parse("9999-01-01T00:00:00Z");
@@ -87,15 +87,15 @@ final class EvidenceTable implements Evidence {
                     """
                         SELECT l.nickname, r.measured, r.correct, r.answered_at, r.item FROM (
                           SELECT learner, measured, correct, answered_at, item FROM response
-                          WHERE school_class = :class AND answered_at <= :until
-                          AND (answered_at < :until OR item < :last)
+                          WHERE school_class = :class AND answered_at <= :at
+                          AND (answered_at < :at OR item < :last)
                           ORDER BY school_class DESC, answered_at DESC, item DESC
                           LIMIT :most) r
                         JOIN learner l ON l.id = r.learner
                         ORDER BY r.answered_at DESC, r.item DESC
                         """)
                 .bind("class", schoolClass)
-                .bindMap(until(before, new LinkedHashMap<>()))
+                .bindMap(place(before, new LinkedHashMap<>()))
                 .bind("most", most)
                 .map(
                     (row, context) ->
@@ -163,7 +163,7 @@ final class EvidenceTable implements Evidence {
   /** The query of {@link #newest}, also for those who look at how the engine goes about it. */
   static String newest(Behind which, @Nullable Place before, Map<String, Object> bound) {
     String where = where(which, bound);
-    until(before, bound);
+    place(before, bound);
     return ResponseRow.SELECT
         + where
         + OLDER
@@ -172,8 +172,8 @@ final class EvidenceTable implements Evidence {
         + "r.answered_at DESC, r.item DESC LIMIT :most";
   }
 
-  private static Map<String, Object> until(@Nullable Place before, Map<String, Object> bound) {
-    bound.put("until", before == null ? LATEST : before.answeredAt());
+  private static Map<String, Object> place(@Nullable Place before, Map<String, Object> bound) {
+    bound.put("at", before == null ? LATEST : before.answeredAt());
     bound.put("last", before == null ? "" : before.item());
     return bound;
   }

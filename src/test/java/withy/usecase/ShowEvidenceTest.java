@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static withy.usecase.Refusals.assertRefused;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -88,6 +89,30 @@ class ShowEvidenceTest {
               assertThat(count(on(null, each.concept(), Which.FIRST)))
                   .isEqualTo(each.rate().learners());
             });
+  }
+
+  /** The rows of a list are those that it counts, also between two moments. */
+  @Test
+  void listsWhatWasAnsweredBetweenTwoMoments() {
+    answerMany(10);
+    List<Response> all = newest(Behind.all(tuesday.id()));
+    Instant since = all.get(15).answeredAt();
+    Instant until = all.get(5).answeredAt();
+    Behind between =
+        new Behind(tuesday.id(), null, null, null, null, null, null, null, Which.ALL, since, until);
+
+    List<Response> expected =
+        all.stream()
+            .filter(each -> !each.answeredAt().isBefore(since) && each.answeredAt().isBefore(until))
+            .toList();
+
+    assertThat(expected).isNotEmpty().hasSizeLessThan(all.size());
+    assertThat(newest(between)).isEqualTo(expected);
+    assertThat(count(between)).isEqualTo(expected.size());
+  }
+
+  private List<Response> newest(Behind which) {
+    return evidence.page(marlo, which, null).rows().stream().map(StoredResponse::response).toList();
   }
 
   @Test
